@@ -1,0 +1,13 @@
+namespace HortiCalc.Display;
+
+/// <summary>The formatters of every <see cref="IDisplayable"/>, in the shape that notebook kernels look for by convention.</summary>
+internal sealed class DisplayFormatters
+{
+    private readonly DisplayFormatter[] formatters =
+    [
+        new DisplayFormatter("text/html", DisplayText.Html),
+        new DisplayFormatter("text/plain", DisplayText.Plain),
+    ];
+
+    public IEnumerable<object> CreateTypeFormatters() => formatters;
+}

@@ -1,0 +1,67 @@
+using System.Text.Json.Serialization;
+using HortiCalc.Evidence;
+using UnitsNet;
+
+namespace HortiCalc.Json;
+
+/// <summary>
+/// Reads and writes every public input and result of this library as JSON, without reflection, so that it works when
+/// trimmed and compiled ahead of time.
+/// </summary>
+/// <remarks>
+/// A quantity is an object with its value and the abbreviation of its unit, every digit kept. Unknown units and malformed
+/// values give a <see cref="System.Text.Json.JsonException"/> that says which.
+/// </remarks>
+/// <example><code>
+/// Estimate&lt;Mass&gt; dose = Liming.FromTexture(SoilTexture.Loam, new Ph(5.5), new Ph(6.5)).Over(bed.Area);
+/// string json = JsonSerializer.Serialize(dose, HortiCalcJsonContext.Default.EstimateMass);
+/// </code></example>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    UseStringEnumConverter = true,
+    WriteIndented = false,
+    RespectNullableAnnotations = true,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    Converters =
+    [
+        typeof(LengthConverter),
+        typeof(AreaConverter),
+        typeof(VolumeConverter),
+        typeof(MassConverter),
+        typeof(AreaDensityConverter),
+        typeof(DensityConverter),
+        typeof(MassConcentrationConverter),
+        typeof(VolumeConcentrationConverter),
+        typeof(MassFractionConverter),
+        typeof(RatioConverter),
+        typeof(TemperatureConverter),
+        typeof(TemperatureDeltaConverter),
+        typeof(DurationConverter),
+        typeof(AngleConverter),
+        typeof(ReciprocalAreaConverter),
+        typeof(PhConverter),
+        typeof(ThermalTimeConverter),
+        typeof(ExchangeableChargeConverter),
+        typeof(VolumetricChargeConverter),
+    ])]
+
+// Evidence
+[JsonSerializable(typeof(Source))]
+[JsonSerializable(typeof(Method))]
+[JsonSerializable(typeof(Caution))]
+
+// Soil
+[JsonSerializable(typeof(Estimate<AreaDensity>))]
+[JsonSerializable(typeof(Estimate<Mass>))]
+
+// Beds
+[JsonSerializable(typeof(Estimate<Volume>))]
+
+// Containers
+
+// Mixes
+
+// Climate
+
+// Season
+public sealed partial class HortiCalcJsonContext : JsonSerializerContext;

@@ -1,0 +1,164 @@
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace HortiCalc.Units;
+
+/// <summary>
+/// Turns quantities into the plain numbers that the kernels work on. The units in common use are converted here by one
+/// exact operation, without allocation; UnitsNet converts the rest. Nothing else in the library reads a quantity's number,
+/// so a new major version of UnitsNet touches this file and <see cref="HouseUnits"/> alone.
+/// </summary>
+/// <remarks>
+/// Factors: NIST Special Publication 811, Guide for the Use of the International System of Units, Appendix B, NIST, 2008,
+/// https://www.nist.gov/pml/special-publication-811. Exact by definition: inch 0.0254 m, pound 0.45359237 kg,
+/// US gallon 231 cubic inches, imperial gallon 4.54609 L.
+/// </remarks>
+internal static class Boundary
+{
+    public const double MetresPerInch = 0.0254;
+    public const double MetresPerFoot = 0.3048;
+    public const double MetresPerYard = 0.9144;
+    public const double SquareMetresPerSquareFoot = MetresPerFoot * MetresPerFoot;
+    public const double SquareMetresPerAcre = 43_560 * SquareMetresPerSquareFoot;
+    public const double KilogramsPerPound = 0.45359237;
+    public const double KilogramsPerOunce = KilogramsPerPound / 16;
+    public const double KilogramsPerShortTon = 2000 * KilogramsPerPound;
+    public const double LitresPerCubicFoot = 28.316846592;
+    public const double LitresPerCubicYard = 27 * LitresPerCubicFoot;
+    public const double LitresPerUsGallon = 3.785411784;
+    public const double LitresPerImperialGallon = 4.54609;
+    public const double FahrenheitPerCelsius = 1.8;
+    public const double FahrenheitAtZeroCelsius = 32;
+    public const double KelvinAtZeroCelsius = 273.15;
+
+    public static double Metres(Length value) => value.Unit switch
+    {
+        LengthUnit.Meter => value.Value,
+        LengthUnit.Centimeter => value.Value / 100,
+        LengthUnit.Millimeter => value.Value / 1000,
+        LengthUnit.Inch => value.Value * MetresPerInch,
+        LengthUnit.Foot => value.Value * MetresPerFoot,
+        LengthUnit.Yard => value.Value * MetresPerYard,
+        _ => value.Meters,
+    };
+
+    public static double SquareMetres(Area value) => value.Unit switch
+    {
+        AreaUnit.SquareMeter => value.Value,
+        AreaUnit.Hectare => value.Value * 10_000,
+        AreaUnit.SquareFoot => value.Value * SquareMetresPerSquareFoot,
+        AreaUnit.Acre => value.Value * SquareMetresPerAcre,
+        _ => value.SquareMeters,
+    };
+
+    public static double Litres(Volume value) => value.Unit switch
+    {
+        VolumeUnit.Liter => value.Value,
+        VolumeUnit.Milliliter => value.Value / 1000,
+        VolumeUnit.CubicMeter => value.Value * 1000,
+        VolumeUnit.CubicFoot => value.Value * LitresPerCubicFoot,
+        VolumeUnit.CubicYard => value.Value * LitresPerCubicYard,
+        VolumeUnit.UsGallon => value.Value * LitresPerUsGallon,
+        VolumeUnit.UsOunce => value.Value * LitresPerUsGallon / 128,
+        VolumeUnit.ImperialGallon => value.Value * LitresPerImperialGallon,
+        _ => value.Liters,
+    };
+
+    public static double CubicMetres(Volume value) => Litres(value) / 1000;
+
+    public static double Kilograms(Mass value) => value.Unit switch
+    {
+        MassUnit.Kilogram => value.Value,
+        MassUnit.Gram => value.Value / 1000,
+        MassUnit.Milligram => value.Value / 1_000_000,
+        MassUnit.Tonne => value.Value * 1000,
+        MassUnit.Pound => value.Value * KilogramsPerPound,
+        MassUnit.Ounce => value.Value * KilogramsPerOunce,
+        MassUnit.ShortTon => value.Value * KilogramsPerShortTon,
+        _ => value.Kilograms,
+    };
+
+    public static double GramsPerSquareMetre(AreaDensity value) => value.Unit switch
+    {
+        AreaDensityUnit.GramPerSquareMeter => value.Value,
+        AreaDensityUnit.KilogramPerSquareMeter => value.Value * 1000,
+        AreaDensityUnit.MilligramPerSquareMeter => value.Value / 1000,
+        _ => value.GramsPerSquareMeter,
+    };
+
+    public static double KilogramsPerCubicMetre(Density value) => value.Unit switch
+    {
+        DensityUnit.KilogramPerCubicMeter or DensityUnit.GramPerLiter => value.Value,
+        DensityUnit.GramPerCubicCentimeter or DensityUnit.KilogramPerLiter => value.Value * 1000,
+        DensityUnit.PoundPerCubicFoot => value.Value * KilogramsPerPound / LitresPerCubicFoot * 1000,
+        DensityUnit.PoundPerCubicYard => value.Value * KilogramsPerPound / LitresPerCubicYard * 1000,
+        _ => value.KilogramsPerCubicMeter,
+    };
+
+    public static double MilligramsPerLitre(MassConcentration value) => value.Unit switch
+    {
+        MassConcentrationUnit.MilligramPerLiter or MassConcentrationUnit.GramPerCubicMeter => value.Value,
+        MassConcentrationUnit.GramPerLiter or MassConcentrationUnit.KilogramPerCubicMeter => value.Value * 1000,
+        MassConcentrationUnit.OuncePerUSGallon => value.Value * KilogramsPerOunce * 1_000_000 / LitresPerUsGallon,
+        MassConcentrationUnit.PoundPerUSGallon => value.Value * KilogramsPerPound * 1_000_000 / LitresPerUsGallon,
+        _ => value.MilligramsPerLiter,
+    };
+
+    public static double VolumeFraction(VolumeConcentration value) => value.Unit switch
+    {
+        VolumeConcentrationUnit.DecimalFraction => value.Value,
+        VolumeConcentrationUnit.Percent => value.Value / 100,
+        VolumeConcentrationUnit.MillilitersPerLiter => value.Value / 1000,
+        _ => value.DecimalFractions,
+    };
+
+    public static double MassFraction(MassFraction value) => value.Unit switch
+    {
+        MassFractionUnit.DecimalFraction => value.Value,
+        MassFractionUnit.Percent => value.Value / 100,
+        _ => value.DecimalFractions,
+    };
+
+    public static double Fraction(Ratio value) => value.Unit switch
+    {
+        RatioUnit.DecimalFraction => value.Value,
+        RatioUnit.Percent => value.Value / 100,
+        _ => value.DecimalFractions,
+    };
+
+    public static double Celsius(Temperature value) => value.Unit switch
+    {
+        TemperatureUnit.DegreeCelsius => value.Value,
+        TemperatureUnit.DegreeFahrenheit => CelsiusFromFahrenheit(value.Value),
+        TemperatureUnit.Kelvin => value.Value - KelvinAtZeroCelsius,
+        _ => value.DegreesCelsius,
+    };
+
+    public static double CelsiusFromFahrenheit(double degreesFahrenheit) =>
+        (degreesFahrenheit - FahrenheitAtZeroCelsius) / FahrenheitPerCelsius;
+
+    public static double CelsiusDegrees(TemperatureDelta value) => value.Unit switch
+    {
+        TemperatureDeltaUnit.DegreeCelsius or TemperatureDeltaUnit.Kelvin => value.Value,
+        TemperatureDeltaUnit.DegreeFahrenheit => value.Value / FahrenheitPerCelsius,
+        _ => value.DegreesCelsius,
+    };
+
+    public static double Days(Duration value) => value.Unit switch
+    {
+        DurationUnit.Day => value.Value,
+        DurationUnit.Week => value.Value * 7,
+        DurationUnit.Hour => value.Value / 24,
+        DurationUnit.Minute => value.Value / 1440,
+        _ => value.Days,
+    };
+
+    public static double Degrees(Angle value) => value.Unit == AngleUnit.Degree ? value.Value : value.Degrees;
+
+    public static double PerSquareMetre(ReciprocalArea value) => value.Unit switch
+    {
+        ReciprocalAreaUnit.InverseSquareMeter => value.Value,
+        ReciprocalAreaUnit.InverseSquareFoot => value.Value / SquareMetresPerSquareFoot,
+        _ => value.InverseSquareMeters,
+    };
+}

@@ -1,0 +1,8 @@
+namespace HortiCalc.Reference;
+
+public enum ReferenceKind
+{
+    Published,
+    CommonPractice,
+    Computed,
+}

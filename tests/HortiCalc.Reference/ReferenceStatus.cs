@@ -1,0 +1,8 @@
+namespace HortiCalc.Reference;
+
+public enum ReferenceStatus
+{
+    Agrees,
+    SourceInconsistent,
+    KnownDisagreement,
+}
