@@ -7,7 +7,7 @@ namespace HortiCalc.Tests.Repository;
 /// The examples of the README and of the articles compile, run, and print what the page says. A block marked
 /// <c>csharp</c> is an example; a <c>text</c> block right behind it is its output; <c>csharp fragment</c> is neither.
 /// </summary>
-[Collection(nameof(ConsoleCollection))]
+[Collection(nameof(RedirectsConsole))]
 public partial class DocumentExampleTests
 {
     public static TheoryData<string, int> Examples()
@@ -37,9 +37,9 @@ public partial class DocumentExampleTests
     [Fact]
     public void Readme_FirstExample_ShowsItsOutput() => Assert.NotNull(Blocks("README.md")[0].Output);
 
-    private static IEnumerable<string> Pages() => new[] { "README.md", "DEVELOPERS.md" }
-        .Concat(Directory.EnumerateFiles(Path.Combine(ReferenceLibrary.RepositoryRoot, "docs"), "*.md", SearchOption.AllDirectories)
-            .Select(file => Path.GetRelativePath(ReferenceLibrary.RepositoryRoot, file)))
+    private static IEnumerable<string> Pages() => Directory.EnumerateFiles(ReferenceLibrary.RepositoryRoot, "*.md")
+        .Concat(Directory.EnumerateFiles(Path.Combine(ReferenceLibrary.RepositoryRoot, "docs"), "*.md", SearchOption.AllDirectories))
+        .Select(file => Path.GetRelativePath(ReferenceLibrary.RepositoryRoot, file))
         .Where(page => !page.Contains("_site", StringComparison.Ordinal))
         .Order(StringComparer.Ordinal);
 
