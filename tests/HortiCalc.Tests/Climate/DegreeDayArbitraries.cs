@@ -43,7 +43,7 @@ public static class DegreeDayArbitraries
         select new AnyRecord(Record(start, [.. minima], [.. ranges], [.. dice]))).ToArbitrary();
 
     private static Gen<AnyDay> Day(int perDegree) =>
-        from minimum in Steps(-30, 40, perDegree)
+        from minimum in Steps(-30, 35, perDegree)
         from range in Steps(0, 20, perDegree)
         from lower in Steps(-5, 20, perDegree)
         from span in Steps(1, 30, perDegree)
