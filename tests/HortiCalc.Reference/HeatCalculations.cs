@@ -17,9 +17,25 @@ internal static class HeatCalculations
             Method(inputs),
             Cutoff(inputs)).Total),
         ["thermal-time-in-celsius"] = inputs => ThermalTime.FromFahrenheitDays(inputs.Number("thermal_time_Fd")).CelsiusDays,
+        ["thermal-time-sum"] = inputs => inputs.Has("parts_Fd")
+            ? inputs.Numbers("parts_Fd").Select(ThermalTime.FromFahrenheitDays).Aggregate(ThermalTime.Zero, (sum, part) => sum + part).FahrenheitDays
+            : inputs.Numbers("parts_Cd").Select(ThermalTime.FromCelsiusDays).Aggregate(ThermalTime.Zero, (sum, part) => sum + part).CelsiusDays,
+        ["days-to-reach"] = DaysToReach,
         ["threshold-in-celsius"] = inputs =>
             new DegreeDayThresholds(UnitsNet.Temperature.FromDegreesFahrenheit(inputs.Number("threshold_F"))).Lower.DegreesCelsius,
     };
+
+    /// <summary>The number of days of one constant temperature, at the end of the last of which a requirement is met.</summary>
+    private static Computed DaysToReach(Inputs inputs)
+    {
+        DateOnly start = new(2001, 1, 1);
+        double[] constant = [.. Enumerable.Repeat(inputs.Number("temperature_C"), 365)];
+        DegreeDaySeries series = DegreeDays.Accumulate(
+            DailyTemperatures.Create(start, constant, constant, TemperatureUnit.DegreeCelsius), Thresholds(inputs), DegreeDayMethod.SimpleAverage, UpperCutoff.None);
+        DateOnly reached = series.DateReached(ThermalTime.FromCelsiusDays(inputs.Number("requirement_Cd")))
+            ?? throw new InvalidOperationException($"Not reached within a year: {inputs}");
+        return reached.DayNumber - start.DayNumber + 1;
+    }
 
     private static string Unit(Inputs inputs) => inputs.Has("lower_F") ? "F" : "C";
 

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using HortiCalc.Display;
+using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
 using UnitsNet.Units;
@@ -23,7 +24,7 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
     // NaN marks a missing day, in both at once.
     private readonly ReadOnlyMemory<double> minimaCelsius;
     private readonly ReadOnlyMemory<double> maximaCelsius;
-    private DateOnly[]? missing;
+    private ValueList<DateOnly>? missing;
 
     private DailyTemperatures(DateOnly start, ReadOnlyMemory<double> minimaCelsius, ReadOnlyMemory<double> maximaCelsius)
     {
@@ -234,16 +235,16 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
             : $"{QuantityText.Of(Temperature.FromDegreesCelsius(lowestCelsius), style)} to {QuantityText.Of(Temperature.FromDegreesCelsius(highestCelsius), style)}";
     }
 
-    private DateOnly[] FindMissing()
+    private ValueList<DateOnly> FindMissing()
     {
         List<DateOnly> dates = new(MissingCount);
-        for (int index = 0; index < Count; index++)
+        for (int index = 0; index < Count && dates.Count < MissingCount; index++)
         {
             if (double.IsNaN(MinimaCelsius[index]))
                 dates.Add(Start.AddDays(index));
         }
 
-        return [.. dates];
+        return ValueList<DateOnly>.Of(dates);
     }
 
     private DailyTemperature? At(int index) => double.IsNaN(MinimaCelsius[index])

@@ -36,7 +36,7 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
     // NaN marks a day that adds nothing because it is missing.
     private readonly double[] dailyCelsiusDays;
     private readonly double[] sumsCelsiusDays;
-    private DegreeDay[]? days;
+    private ValueList<DegreeDay>? days;
 
     internal DegreeDaySeries(
         DateOnly start,
@@ -139,7 +139,7 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
     public ThermalTime Total => ThermalTime.FromCelsiusDays(sumsCelsiusDays[^1]);
 
     /// <summary>Every day with what it adds and the sum so far, in order.</summary>
-    public IReadOnlyList<DegreeDay> Days => days ??= [.. Enumerable.Range(0, Count).Select(At)];
+    public IReadOnlyList<DegreeDay> Days => days ??= ValueList<DegreeDay>.Of(Enumerable.Range(0, Count).Select(At));
 
     internal ReadOnlySpan<double> DailyCelsiusDays => dailyCelsiusDays;
 

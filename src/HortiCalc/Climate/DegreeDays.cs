@@ -10,10 +10,6 @@ namespace HortiCalc.Climate;
 /// </remarks>
 public static class DegreeDays
 {
-    /// <summary>The share of missing days, in percent, past which a sum is refused unless the caller allows more.</summary>
-    /// <remarks>
-    /// Our choice: left out, a twentieth of the days takes about a twentieth of the sum, which is less than the choice of the method does.
-    /// </remarks>
     private const double MaximumMissingPercent = 5;
 
     /// <summary>Counts the degree days of one day.</summary>
@@ -59,10 +55,16 @@ public static class DegreeDays
     /// <exception cref="ArgumentException">
     /// More days are missing than accepted, none is known, the method is not defined for the cutoff, or the cutoff lacks its upper threshold.
     /// </exception>
+    /// <remarks>
+    /// The limit of 5 % is our choice: left out, a twentieth of the days takes about a twentieth of the sum, which is less than the choice of
+    /// the method does.
+    /// </remarks>
     /// <example><code>
+    /// DailyTemperatures days = DailyTemperatures.Create(
+    ///     new DateOnly(2024, 2, 28), [8, 9, 11, 12], [15, 18, 19, 21], TemperatureUnit.DegreeCelsius);
     /// DegreeDaySeries heat = DegreeDays.Accumulate(
-    ///     days, new DegreeDayThresholds(Temperature.FromDegreesCelsius(10)), DegreeDayMethod.SingleSine, UpperCutoff.None, from: new DateOnly(2024, 3, 1));
-    /// DateOnly? hatch = heat.DateReached(ThermalTime.FromCelsiusDays(120));
+    ///     days, new DegreeDayThresholds(Temperature.FromDegreesCelsius(10)), DegreeDayMethod.SingleSine, UpperCutoff.None, from: new DateOnly(2024, 2, 29));
+    /// DateOnly? hatch = heat.DateReached(ThermalTime.FromCelsiusDays(8)); // 1 March
     /// </code></example>
     public static DegreeDaySeries Accumulate(
         DailyTemperatures days,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using HortiCalc.Climate;
 using HortiCalc.Units;
 using UnitsNet;
@@ -32,19 +33,25 @@ public class DegreeDayEdges
         Assert.Equal(ThermalTime.Zero, DegreeDays.OfDay(fifty, fifty, thresholds, DegreeDayMethod.FromKey(key), cutoff));
     }
 
-    [Theory]
-    [InlineData(31, 69)]
-    [InlineData(40, 60)]
-    [InlineData(43.7, 56.3)]
-    [InlineData(49.9, 50.1)]
-    public void OfDay_MeanExactlyAtTheBaseInFahrenheit_IsExactlyZero(double minimum, double maximum)
+    [Fact]
+    public void OfDay_MeanExactlyAtTheBaseInFahrenheit_IsExactlyZero()
     {
-        DegreeDayThresholds thresholds = new(Temperature.FromDegreesFahrenheit(50));
+        // Among these are hundreds that the conversion to Celsius leaves some units of the last place above the base.
+        foreach (int lower in new[] { 32, 40, 43, 48, 50, 55 })
+        {
+            DegreeDayThresholds thresholds = new(Temperature.FromDegreesFahrenheit(lower));
+            for (int tenths = 0; tenths < 300; tenths++)
+            {
+                ThermalTime counted = DegreeDays.OfDay(
+                    Temperature.FromDegreesFahrenheit(lower - tenths / 10.0),
+                    Temperature.FromDegreesFahrenheit(lower + tenths / 10.0),
+                    thresholds,
+                    DegreeDayMethod.SimpleAverage,
+                    UpperCutoff.None);
 
-        ThermalTime counted = DegreeDays.OfDay(
-            Temperature.FromDegreesFahrenheit(minimum), Temperature.FromDegreesFahrenheit(maximum), thresholds, DegreeDayMethod.SimpleAverage, UpperCutoff.None);
-
-        Assert.Equal(ThermalTime.Zero, counted);
+                Assert.Equal(0, counted.CelsiusDays);
+            }
+        }
     }
 
     [Theory]
@@ -274,5 +281,44 @@ public class DegreeDayEdges
             days, Base10, DegreeDayMethod.SimpleAverage, UpperCutoff.None, DateOnly.Parse(outside, null)));
 
         Assert.Contains($"from was {outside}; allowed: 2020-04-01 to 2020-04-01", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OfDay_TypedCall_AllocatesNothing()
+    {
+        Temperature minimum = Temperature.FromDegreesFahrenheit(48);
+        Temperature maximum = Temperature.FromDegreesFahrenheit(91);
+        double sum = DegreeDays.OfDay(minimum, maximum, Base10To30, DegreeDayMethod.SingleSine, UpperCutoff.Horizontal).CelsiusDays;
+
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int call = 0; call < 1000; call++)
+            sum += DegreeDays.OfDay(minimum, maximum, Base10To30, DegreeDayMethod.SingleSine, UpperCutoff.Horizontal).CelsiusDays;
+        long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+
+        Assert.True(sum > 0);
+        Assert.Equal(0, allocated);
+    }
+
+    [Fact]
+    public void Accumulate_WhereACommaIsTheDecimalSeparator_WritesAndRefusesAsAnywhere()
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
+            DailyTemperatures days = DailyTemperatures.Create(new DateOnly(2020, 4, 1), [8.5], [14.25], TemperatureUnit.DegreeCelsius);
+
+            Assert.Equal("2020-04-01 to 2020-04-01: 1 day, 0 missing, 8.5 °C to 14.3 °C", days.ToString());
+            Assert.StartsWith(
+                "1.4 °C·d", DegreeDays.Accumulate(days, Base10, DegreeDayMethod.SimpleAverage, UpperCutoff.None).ToString(), StringComparison.Ordinal);
+            Assert.Contains(
+                "was 60.5 °C",
+                Assert.Throws<ArgumentOutOfRangeException>(() => DailyTemperatures.Create(days.Start, [8.5], [60.5], TemperatureUnit.DegreeCelsius)).Message,
+                StringComparison.Ordinal);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
     }
 }

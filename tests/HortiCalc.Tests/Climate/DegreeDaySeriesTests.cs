@@ -30,6 +30,28 @@ public class DegreeDaySeriesTests
     }
 
     [Fact]
+    public void Accumulate_ExampleOfTheDocumentation_IsReachedOnTheDayItSays()
+    {
+        DailyTemperatures days = DailyTemperatures.Create(
+            new DateOnly(2024, 2, 28), [8, 9, 11, 12], [15, 18, 19, 21], TemperatureUnit.DegreeCelsius);
+        DegreeDaySeries heat = DegreeDays.Accumulate(
+            days, new DegreeDayThresholds(Temperature.FromDegreesCelsius(10)), DegreeDayMethod.SingleSine, UpperCutoff.None, from: new DateOnly(2024, 2, 29));
+
+        DateOnly? hatch = heat.DateReached(ThermalTime.FromCelsiusDays(8));
+
+        Assert.Equal(new DateOnly(2024, 3, 1), hatch);
+    }
+
+    [Fact]
+    public void OfDay_ExampleOfTheDocumentation_WritesWhatItSays()
+    {
+        ThermalTime day = DegreeDays.OfDay(
+            Temperature.FromDegreesFahrenheit(65), Temperature.FromDegreesFahrenheit(90), Maize, DegreeDayMethod.ClampedAverage, UpperCutoff.Horizontal);
+
+        Assert.Equal("25.5 °F·d", day.ToString("U", null));
+    }
+
+    [Fact]
     public void Accumulate_SouthernSeason_PassesNewYearAndCountsFromItsOwnStart()
     {
         // Two years of one degree-day a day.
