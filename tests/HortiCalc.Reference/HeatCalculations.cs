@@ -12,7 +12,7 @@ internal static class HeatCalculations
         ["degree-days-of-day"] = inputs => In(inputs, DegreeDays.OfDay(
             Temperature(inputs, "minimum"), Temperature(inputs, "maximum"), Thresholds(inputs), Method(inputs), Cutoff(inputs))),
         ["degree-days-total"] = inputs => In(inputs, DegreeDays.Accumulate(
-            DailyTemperatures.Create(new DateOnly(2001, 1, 1), inputs.Numbers($"minima_{Unit(inputs)}"), inputs.Numbers($"maxima_{Unit(inputs)}"), TemperatureUnitOf(inputs)),
+            Days(inputs.Numbers($"minima_{Unit(inputs)}"), inputs.Numbers($"maxima_{Unit(inputs)}"), TemperatureUnitOf(inputs)),
             Thresholds(inputs),
             Method(inputs),
             Cutoff(inputs)).Total),
@@ -28,14 +28,16 @@ internal static class HeatCalculations
     /// <summary>The number of days of one constant temperature, at the end of the last of which a requirement is met.</summary>
     private static Computed DaysToReach(Inputs inputs)
     {
-        DateOnly start = new(2001, 1, 1);
         double[] constant = [.. Enumerable.Repeat(inputs.Number("temperature_C"), 365)];
         DegreeDaySeries series = DegreeDays.Accumulate(
-            DailyTemperatures.Create(start, constant, constant, TemperatureUnit.DegreeCelsius), Thresholds(inputs), DegreeDayMethod.SimpleAverage, UpperCutoff.None);
+            Days(constant, constant, TemperatureUnit.DegreeCelsius), Thresholds(inputs), DegreeDayMethod.SimpleAverage, UpperCutoff.None);
         DateOnly reached = series.DateReached(ThermalTime.FromCelsiusDays(inputs.Number("requirement_Cd")))
             ?? throw new InvalidOperationException($"Not reached within a year: {inputs}");
-        return reached.DayNumber - start.DayNumber + 1;
+        return reached.DayNumber - series.Start.DayNumber + 1;
     }
+
+    private static DailyTemperatures Days(double[] minima, double[] maxima, TemperatureUnit unit) =>
+        DailyTemperatures.Create(new DateOnly(2001, 1, 1), minima, maxima, unit);
 
     private static string Unit(Inputs inputs) => inputs.Has("lower_F") ? "F" : "C";
 

@@ -22,10 +22,15 @@ internal static class AirTemperature
         return celsius is >= LowestCelsius and <= HighestCelsius
             ? celsius
             : throw Refused(
-                value, unit, start.AddDays(day), $"from {Limit(LowestCelsius, unit)} to {Limit(HighestCelsius, unit)} {Abbreviation(unit)}", parameter);
+                value,
+                unit,
+                start.AddDays(day),
+                $"from {Limit(LowestCelsius, unit)} to {Limit(HighestCelsius, unit)} {Abbreviation(unit)}",
+                parameter);
     }
 
-    public static ArgumentOutOfRangeException BelowMinimum(double minimum, double maximum, TemperatureUnit unit, DateOnly date, string parameter) =>
+    public static ArgumentOutOfRangeException BelowMinimum(
+        double minimum, double maximum, TemperatureUnit unit, DateOnly date, string parameter) =>
         Refused(maximum, unit, date, $"the day's minimum, {Guard.Number(minimum)} {Abbreviation(unit)}, or more", parameter);
 
     public static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

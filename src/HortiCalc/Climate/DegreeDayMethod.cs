@@ -150,7 +150,9 @@ public sealed class DegreeDayMethod
     public static DegreeDayMethod FromKey(string key)
     {
         Guard.NotBlank(key);
-        return All.FirstOrDefault(method => method.Evidence.Key == key) ?? throw new ArgumentException($"key was '{key}'; allowed: {string.Join(", ", All.Select(method => method.Evidence.Key))}.", nameof(key));
+        return All.FirstOrDefault(method => method.Evidence.Key == key)
+            ?? throw new ArgumentException(
+                $"key was '{key}'; allowed: {string.Join(", ", All.Select(method => method.Evidence.Key))}.", nameof(key));
     }
 
     /// <summary>The method's name.</summary>
@@ -164,7 +166,10 @@ public sealed class DegreeDayMethod
         if (Array.IndexOf(cutoffs, cutoff) < 0)
             throw new ArgumentException($"cutoff was {cutoff}; allowed with the method '{this}': {string.Join(", ", Cutoffs)}.", nameof(cutoff));
         if (cutoff != UpperCutoff.None && thresholds.Upper is null)
-            throw new ArgumentException($"thresholds had no upper temperature; allowed with the cutoff {cutoff}: a lower and an upper one.", nameof(thresholds));
+        {
+            throw new ArgumentException(
+                $"thresholds had no upper temperature; allowed with the cutoff {cutoff}: a lower and an upper one.", nameof(thresholds));
+        }
     }
 
     /// <summary>Counts each day of a run.</summary>

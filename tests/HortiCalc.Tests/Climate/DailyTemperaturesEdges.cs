@@ -29,7 +29,7 @@ public class DailyTemperaturesEdges
     }
 
     [Theory]
-    [InlineData(double.PositiveInfinity, "maxima on 2024-02-29 was ∞ °C; allowed: from -90 to 60 °C")]
+    [InlineData(double.PositiveInfinity, "maxima on 2024-02-29 was Infinity °C; allowed: from -90 to 60 °C")]
     [InlineData(60.1, "maxima on 2024-02-29 was 60.1 °C; allowed: from -90 to 60 °C")]
     [InlineData(0.5, "maxima on 2024-02-29 was 0.5 °C; allowed: the day's minimum, 1 °C, or more")]
     public void Create_ImpossibleMaximum_IsRefusedWithTheDay(double maximum, string message)
@@ -37,7 +37,7 @@ public class DailyTemperaturesEdges
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
             "maxima", () => DailyTemperatures.Create(Start, [1, 1], [5, maximum], TemperatureUnit.DegreeCelsius));
 
-        Assert.Contains(message.Replace("∞", double.PositiveInfinity.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal), refused.Message, StringComparison.Ordinal);
+        Assert.Contains(message, refused.Message, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -280,7 +280,7 @@ public class DegreeDayEdges
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>("from", () => DegreeDays.Accumulate(
             days, Base10, DegreeDayMethod.SimpleAverage, UpperCutoff.None, DateOnly.Parse(outside, null)));
 
-        Assert.Contains($"from was {outside}; allowed: 2020-04-01 to 2020-04-01", refused.Message, StringComparison.Ordinal);
+        Assert.Contains($"from was {outside}; allowed: from 2020-04-01 to 2020-04-01", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]
