@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Climate;
 using HortiCalc.Evidence;
 using UnitsNet;
 
@@ -43,6 +44,9 @@ namespace HortiCalc.Json;
         typeof(ThermalTimeConverter),
         typeof(ExchangeableChargeConverter),
         typeof(VolumetricChargeConverter),
+        typeof(DailyTemperaturesConverter),
+        typeof(DegreeDayMethodConverter),
+        typeof(DegreeDaySeriesConverter),
     ])]
 
 // Evidence
@@ -62,6 +66,12 @@ namespace HortiCalc.Json;
 // Mixes
 
 // Climate
+[JsonSerializable(typeof(DailyTemperature))]
+[JsonSerializable(typeof(DailyTemperatures))]
+[JsonSerializable(typeof(DegreeDayThresholds))]
+[JsonSerializable(typeof(DegreeDayMethod))]
+[JsonSerializable(typeof(DegreeDay))]
+[JsonSerializable(typeof(DegreeDaySeries))]
 
 // Season
 public sealed partial class HortiCalcJsonContext : JsonSerializerContext;
