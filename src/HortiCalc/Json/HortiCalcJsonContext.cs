@@ -1,4 +1,6 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Beds;
+using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using UnitsNet;
 
@@ -56,8 +58,18 @@ namespace HortiCalc.Json;
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]
+[JsonSerializable(typeof(Estimate<Density>))]
+[JsonSerializable(typeof(Bed))]
+[JsonSerializable(typeof(AmendmentLayer))]
+[JsonSerializable(typeof(BagPurchase))]
+[JsonSerializable(typeof(BulkDensity))]
 
 // Containers
+[JsonSerializable(typeof(Container))]
+[JsonSerializable(typeof(PotSize))]
+[JsonSerializable(typeof(PotYield))]
+[JsonSerializable(typeof(MixRecipe))]
+[JsonSerializable(typeof(MixBatch))]
 
 // Mixes
 
