@@ -24,7 +24,7 @@ public sealed record BagPurchase : IFormattable, IDisplayable
         Bag = Volume.FromLiters(bagLitres);
         Count = WholeCount.Covering(neededLitres / bagLitres, "bags", nameof(needed));
         Bought = Volume.FromLiters(Count * bagLitres);
-        LeftOver = Volume.FromLiters(Math.Max(0, Count * bagLitres - neededLitres));
+        LeftOver = Volume.FromLiters(WholeCount.Rest(Count * bagLitres, neededLitres));
     }
 
     /// <summary>The volume needed.</summary>

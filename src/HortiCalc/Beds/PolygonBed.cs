@@ -23,8 +23,7 @@ public sealed record PolygonBed : Bed
 
     /// <summary>Makes a bed by its corners, in the order in which one walks round it.</summary>
     /// <remarks>
-    /// The outline is compared side by side, so that the time grows with the square of the number of corners: a thousand
-    /// take a few milliseconds.
+    /// Every side is compared with every other, so that the time grows with the square of the number of corners.
     /// </remarks>
     /// <param name="corners">Three corners or more, either way round, the first not repeated at the end.</param>
     /// <exception cref="ArgumentOutOfRangeException">There are fewer than three corners.</exception>

@@ -7,7 +7,7 @@ namespace HortiCalc.Containers;
 /// <summary>Loose medium for pots, and pots from loose medium. Exact arithmetic on the volumes and the allowance given.</summary>
 /// <remarks>
 /// Medium is pressed when it is potted and sinks when it is watered, so that pots take more loose medium than they hold.
-/// By how much depends on medium and hand (one garden text has 15 to 20 %), and so the allowance is always the caller's:
+/// By how much depends on medium and hand (a garden text, the source of the sizes under <c>us-small-pots</c>, has 15 to 20 %), and so the allowance is always the caller's:
 /// the loose volume beyond what the pots hold, as a share of what they hold.
 /// </remarks>
 /// <example><code>
