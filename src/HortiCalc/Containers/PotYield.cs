@@ -15,7 +15,8 @@ public sealed record PotYield : IFormattable, IDisplayable
     /// <summary>Counts the whole pots that a volume of loose medium fills.</summary>
     /// <param name="available">The loose medium at hand; zero or more.</param>
     /// <param name="mediumPerPot">The loose medium that one pot takes, allowance included; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A volume is out of its range, or the count is beyond two thousand million.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A volume is out of its range, or the count is beyond two thousand
+    /// million.</exception>
     public PotYield(Volume available, Volume mediumPerPot)
     {
         double availableLitres = Guard.NotNegative(Boundary.Litres(available), "L", nameof(available));

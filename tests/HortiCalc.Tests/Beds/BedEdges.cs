@@ -114,6 +114,10 @@ public class BedEdges
     }
 
     [Fact]
+    public void Polygon_OfTheExample_IsSevenAndAHalf() =>
+        Assert.Equal(7.5, Bed.Polygon(At(0, 0), At(4, 0), At(4, 1), At(1, 3)).Area.SquareMeters, 1e-12);
+
+    [Fact]
     public void Polygon_Concave_IsTakenAsDrawn() =>
         Assert.Equal(3, Bed.Polygon(At(0, 0), At(2, 0), At(2, 2), At(1, 1), At(0, 2)).Area.SquareMeters, 1e-12);
 
