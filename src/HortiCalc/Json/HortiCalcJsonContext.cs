@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using HortiCalc.Evidence;
+using HortiCalc.Mixes;
 using UnitsNet;
 
 namespace HortiCalc.Json;
@@ -43,6 +44,7 @@ namespace HortiCalc.Json;
         typeof(ThermalTimeConverter),
         typeof(ExchangeableChargeConverter),
         typeof(VolumetricChargeConverter),
+        typeof(MixRatioConverter),
     ])]
 
 // Evidence
@@ -60,6 +62,17 @@ namespace HortiCalc.Json;
 // Containers
 
 // Mixes
+[JsonSerializable(typeof(MixRatio))]
+[JsonSerializable(typeof(Strength))]
+[JsonSerializable(typeof(MixBatch))]
+[JsonSerializable(typeof(Estimate<MixBatch>))]
+[JsonSerializable(typeof(Estimate<MassConcentration>))]
+[JsonSerializable(typeof(HypochloriteLabel))]
+[JsonSerializable(typeof(MixIngredient))]
+[JsonSerializable(typeof(DangerousPair))]
+[JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
+[JsonSerializable(typeof(MixRecipe))]
+[JsonSerializable(typeof(RecipeBatch))]
 
 // Climate
 
