@@ -22,8 +22,8 @@ public static class MixIngredients
     public static MixIngredient Ammonia { get; } = new("ammonia", "ammonia", IngredientClass.Ammonia, IngredientClass.CleanerOrDisinfectant);
 
     /// <summary>A fertiliser that holds ammonium.</summary>
-    public static MixIngredient AmmoniumFertilizer { get; } = new(
-        "ammonium-fertilizer", "ammonium fertiliser", IngredientClass.Ammonia, IngredientClass.AmmoniumFertilizer, IngredientClass.Fertilizer);
+    public static MixIngredient AmmoniumFertiliser { get; } = new(
+        "ammonium-fertiliser", "ammonium fertiliser", IngredientClass.Ammonia, IngredientClass.AmmoniumFertiliser, IngredientClass.Fertiliser);
 
     /// <summary>Rubbing alcohol.</summary>
     public static MixIngredient RubbingAlcohol { get; } = new(

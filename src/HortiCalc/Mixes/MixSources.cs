@@ -100,8 +100,8 @@ internal static class MixSources
 
     public static readonly Source CombinedChlorine = new(
         "hortscience-combined-chlorine",
+        "Ammonium in Nutrient Solutions Decreases Free Chlorine Concentration from Sodium Hypochlorite",
         "HortScience 48:1304",
-        "American Society for Horticultural Science",
         2013,
         "https://journals.ashs.org/hortsci/view/journals/hortsci/48/10/article-p1304.xml");
 
@@ -114,7 +114,7 @@ internal static class MixSources
 
     public static readonly Source CaliforniaOilAndSulfur = new(
         "uc-ipm-powdery-mildew",
-        "Pest Notes 7494: Powdery Mildew on Fruits and Berries",
+        "Fungicides: Powdery mildew on fruits & berries",
         "University of California Statewide IPM Program",
         null,
         "https://ipm.ucanr.edu/m/pn7494-3.html");
