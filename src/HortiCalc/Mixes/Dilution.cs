@@ -63,7 +63,9 @@ public static class Dilution
     /// <param name="stock">The strength of the concentrate.</param>
     /// <param name="target">The strength wanted, of the same ingredient; below that of the concentrate.</param>
     /// <returns>Concentrate, water and the strength.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0, or the target is 0 or not below the concentrate.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The volume is not above 0, or the target is 0 or not below the concentrate.
+    /// </exception>
     /// <exception cref="ArgumentException">The strengths count different ingredients, or cannot be compared without a density.</exception>
     public static MixBatch AddTo(Volume water, Strength stock, Strength target) =>
         AddTo(water, RatioFor(stock, target), stock);
@@ -115,22 +117,22 @@ public static class Dilution
     {
         Guard.NotNull(stock);
         Guard.NotNull(target);
-        if (stock.Ingredient != target.Ingredient)
-        {
-            throw new ArgumentException(
-                $"target counts '{target.Ingredient}'; allowed: the ingredient that the concentrate counts, '{stock.Ingredient}'.", nameof(target));
-        }
-
+        RequireSameIngredient(stock, target);
         double from = FigureOf(stock, nameof(stock));
         double to = FigureOf(target, nameof(target));
         if (stock.IsByVolume != target.IsByVolume)
         {
             throw new ArgumentException(
-                $"target was {target}; allowed: the basis of the concentrate, {stock}, or a density to turn one into the other.", nameof(target));
+                $"target was {target}; allowed: the basis of the concentrate, {stock}, or a density to turn one into the other.",
+                nameof(target));
         }
 
         if (!(to > 0 && to <= from))
-            throw new ArgumentOutOfRangeException(nameof(target), $"target was {target}; allowed: above 0 and not above the concentrate, {stock}.");
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(target), $"target was {target}; allowed: above 0 and not above the concentrate, {stock}.");
+        }
+
         return MixRatio.OneIn(from / to);
     }
 
@@ -173,12 +175,7 @@ public static class Dilution
     {
         double totalLitres = Guard.Positive(Boundary.Litres(total), "L", nameof(total));
         double share = Guard.Positive(Boundary.MassFraction(Guard.NotNull(powder).Share), "", nameof(powder));
-        if (powder.Ingredient != Guard.NotNull(target).Ingredient)
-        {
-            throw new ArgumentException(
-                $"target counts '{target.Ingredient}'; allowed: the ingredient that the powder counts, '{powder.Ingredient}'.", nameof(target));
-        }
-
+        RequireSameIngredient(powder, Guard.NotNull(target));
         return Mass.FromGrams(totalLitres * Boundary.MilligramsPerLitre(target.Concentration) / 1000 / share);
     }
 
@@ -199,7 +196,10 @@ public static class Dilution
     /// <summary>A rate as the trade prints it, "so much powder per so much water or spray".</summary>
     /// <param name="product">The mass of product; 0 or more.</param>
     /// <param name="per">The volume it is printed for; more than 0.</param>
-    /// <returns>The rate. It is per water or per finished spray, whichever the print says; <see cref="ProductFor(MassConcentration, Volume)"/> keeps that.</returns>
+    /// <returns>
+    /// The rate. It is per water or per finished spray, whichever the print says; <see cref="ProductFor(MassConcentration,
+    /// Volume)"/> keeps that.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is not finite, or is outside what is allowed.</exception>
     public static MassConcentration RateOf(Mass product, Volume per)
     {
@@ -210,7 +210,10 @@ public static class Dilution
     /// <summary>A rate as the trade prints it, "so much liquid per so much water or spray".</summary>
     /// <param name="product">The volume of product; 0 or more.</param>
     /// <param name="per">The volume it is printed for; more than 0.</param>
-    /// <returns>The rate. It is per water or per finished spray, whichever the print says; <see cref="ProductFor(VolumeConcentration, Volume)"/> keeps that.</returns>
+    /// <returns>
+    /// The rate. It is per water or per finished spray, whichever the print says; <see cref="ProductFor(VolumeConcentration,
+    /// Volume)"/> keeps that.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is not finite, or is outside what is allowed.</exception>
     public static VolumeConcentration RateOf(Volume product, Volume per)
     {
@@ -274,6 +277,17 @@ public static class Dilution
         Volume.FromLiters(waterLitres),
         stock is null ? null : StrengthOf(ratio, stock));
 
-    private static double FigureOf(Strength strength, string parameter) => strength.ScaledFigure
-        ?? throw new ArgumentException($"{parameter} was {strength} without a density; allowed: a strength by volume, as mass per volume, or by mass with the density of the liquid.", parameter);
+    private static void RequireSameIngredient(Strength concentrate, Strength target)
+    {
+        if (concentrate.Ingredient != target.Ingredient)
+        {
+            throw new ArgumentException(
+                $"target counts '{target.Ingredient}'; allowed: the ingredient that the concentrate counts, '{concentrate.Ingredient}'.",
+                nameof(target));
+        }
+    }
+
+    private static double FigureOf(Strength strength, string parameter) => strength.ScaledFigure ?? throw new ArgumentException(
+        $"{parameter} was {strength} without a density; allowed: by volume, as mass per volume, or by mass with the density of the liquid.",
+        parameter);
 }

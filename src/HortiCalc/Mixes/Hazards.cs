@@ -29,7 +29,11 @@ public static class Hazards
             IngredientClass.Hypochlorite,
             IngredientClass.Alcohol,
             "chloroform",
-            new Caution("hazard.bleach-and-alcohol", CautionLevel.Danger, "Bleach and alcohol make chloroform, which stuns and can kill.", MixSources.FireProtection)),
+            new Caution(
+                "hazard.bleach-and-alcohol",
+                CautionLevel.Danger,
+                "Bleach and alcohol make chloroform, which stuns and can kill.",
+                MixSources.FireProtection)),
         new DangerousPair(
             IngredientClass.Hypochlorite, IngredientClass.CleanerOrDisinfectant, "harmful vapours", MixCautions.NeverWithOthers),
         new DangerousPair(
