@@ -39,7 +39,11 @@ public class HazardTests
     public void Of_AListOfSeveral_GivesEveryDanger()
     {
         IReadOnlyList<Danger> dangers = Hazards.Of(
-            MixIngredients.HouseholdBleach, MixIngredients.Vinegar, MixIngredients.HydrogenPeroxide, MixIngredients.HorticulturalOil, MixIngredients.WettableSulfur);
+            MixIngredients.HouseholdBleach,
+            MixIngredients.Vinegar,
+            MixIngredients.HydrogenPeroxide,
+            MixIngredients.HorticulturalOil,
+            MixIngredients.WettableSulfur);
         Assert.Equal(
             ["burnt leaves", "chlorine gas", "harmful vapours", "peracetic acid"],
             dangers.Select(danger => danger.Pair.Result).Order(StringComparer.Ordinal));

@@ -48,8 +48,10 @@ public class HypochloriteTests
     public void StrengthOf_StrongerBleachInTheSameRecipe_IsFiftySevenPercentStronger()
     {
         MixRatio recipe = MixRatio.PartsToParts(1, 9);
-        double old = Hypochlorite.StrengthOf(HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(5.25), Household), recipe).Value.MilligramsPerLiter;
-        double today = Hypochlorite.StrengthOf(HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(8.25), Household), recipe).Value.MilligramsPerLiter;
+        HypochloriteLabel oldBottle = HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(5.25), Household);
+        HypochloriteLabel newBottle = HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(8.25), Household);
+        double old = Hypochlorite.StrengthOf(oldBottle, recipe).Value.MilligramsPerLiter;
+        double today = Hypochlorite.StrengthOf(newBottle, recipe).Value.MilligramsPerLiter;
         Assert.Equal(1.57, today / old, 2);
     }
 

@@ -157,7 +157,8 @@ public class RecipeTests
     [Fact]
     public void Recipe_OfBleachAndVinegar_IsRefusedWithTheReason()
     {
-        ArgumentException refused = Assert.Throws<ArgumentException>(() => Recipe(DoseBasis.Water, Part(MixIngredients.HouseholdBleach, 1), Part(MixIngredients.Vinegar, 1)));
+        ArgumentException refused = Assert.Throws<ArgumentException>(
+            () => Recipe(DoseBasis.Water, Part(MixIngredients.HouseholdBleach, 1), Part(MixIngredients.Vinegar, 1)));
         Assert.Equal("doses", refused.ParamName);
         Assert.Contains("chlorine gas", refused.Message, StringComparison.Ordinal);
     }
@@ -165,7 +166,8 @@ public class RecipeTests
     [Fact]
     public void Recipe_OfMoreThanTheWhole_IsRefused() => Assert.Contains(
         "120 %",
-        Assert.Throws<ArgumentException>(() => Recipe(DoseBasis.FinishedMix, Part(MixIngredients.LiquidSoap, 60), Part(MixIngredients.VegetableOil, 60))).Message,
+        Assert.Throws<ArgumentException>(
+            () => Recipe(DoseBasis.FinishedMix, Part(MixIngredients.LiquidSoap, 60), Part(MixIngredients.VegetableOil, 60))).Message,
         StringComparison.Ordinal);
 
     [Fact]

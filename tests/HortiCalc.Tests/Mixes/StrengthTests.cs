@@ -58,7 +58,8 @@ public class StrengthTests
     {
         Assert.Equal("share", Assert.Throws<ArgumentOutOfRangeException>(() => Strength.ByVolume(VolumeConcentration.FromPercent(percent))).ParamName);
         Assert.Equal("share", Assert.Throws<ArgumentOutOfRangeException>(() => Strength.ByMass(MassFraction.FromPercent(percent))).ParamName);
-        Assert.Equal("percent", Assert.Throws<ArgumentOutOfRangeException>(() => Strength.PercentAsWeightPerVolume(MassFraction.FromPercent(percent))).ParamName);
+        Assert.Equal("percent", Assert.Throws<ArgumentOutOfRangeException>(
+            () => Strength.PercentAsWeightPerVolume(MassFraction.FromPercent(percent))).ParamName);
     }
 
     [Fact]
@@ -72,7 +73,9 @@ public class StrengthTests
     [Fact]
     public void ToMassFraction_MoreIngredientThanTheLitreWeighs_IsRefused() => Assert.Equal(
         "density",
-        Assert.Throws<ArgumentOutOfRangeException>(() => Strength.PerVolume(MassConcentration.FromGramsPerLiter(1100)).ToMassFraction(Density.FromKilogramsPerLiter(1))).ParamName);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Strength
+            .PerVolume(MassConcentration.FromGramsPerLiter(1100))
+            .ToMassFraction(Density.FromKilogramsPerLiter(1))).ParamName);
 
     [Fact]
     public void Strengths_OnDifferentBases_AreNeverEqual()
