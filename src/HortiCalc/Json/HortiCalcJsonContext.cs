@@ -3,6 +3,7 @@ using HortiCalc.Beds;
 using HortiCalc.Climate;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
+using HortiCalc.Mixes;
 using UnitsNet;
 
 namespace HortiCalc.Json;
@@ -49,6 +50,7 @@ namespace HortiCalc.Json;
         typeof(DailyTemperaturesConverter),
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
+        typeof(MixRatioConverter),
     ])]
 
 // Evidence
@@ -72,10 +74,21 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Container))]
 [JsonSerializable(typeof(PotSize))]
 [JsonSerializable(typeof(PotYield))]
-[JsonSerializable(typeof(MixRecipe))]
-[JsonSerializable(typeof(MixBatch))]
+[JsonSerializable(typeof(MediumRecipe))]
+[JsonSerializable(typeof(MediumBatch))]
 
 // Mixes
+[JsonSerializable(typeof(MixRatio))]
+[JsonSerializable(typeof(Strength))]
+[JsonSerializable(typeof(MixBatch))]
+[JsonSerializable(typeof(Estimate<MixBatch>))]
+[JsonSerializable(typeof(Estimate<MassConcentration>))]
+[JsonSerializable(typeof(HypochloriteLabel))]
+[JsonSerializable(typeof(MixIngredient))]
+[JsonSerializable(typeof(DangerousPair))]
+[JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
+[JsonSerializable(typeof(MixRecipe))]
+[JsonSerializable(typeof(RecipeBatch))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]
