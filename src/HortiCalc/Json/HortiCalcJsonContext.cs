@@ -44,6 +44,7 @@ namespace HortiCalc.Json;
         typeof(ThermalTimeConverter),
         typeof(ExchangeableChargeConverter),
         typeof(VolumetricChargeConverter),
+        typeof(MonthDayConverter),
         typeof(DailyTemperaturesConverter),
     ])]
 
@@ -66,6 +67,13 @@ namespace HortiCalc.Json;
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]
 [JsonSerializable(typeof(DailyTemperatures))]
+[JsonSerializable(typeof(Estimate<MonthDay>))]
+[JsonSerializable(typeof(Estimate<Ratio>))]
+[JsonSerializable(typeof(Estimate<Duration>))]
+[JsonSerializable(typeof(FreezeClimate))]
+[JsonSerializable(typeof(FreezeClimateOptions))]
+[JsonSerializable(typeof(FreezeDates))]
+[JsonSerializable(typeof(TabulatedFreezeDate))]
 
 // Season
 public sealed partial class HortiCalcJsonContext : JsonSerializerContext;
