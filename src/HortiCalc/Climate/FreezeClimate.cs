@@ -94,7 +94,9 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
     /// An end of a season is left out when ten or more days (<see cref="FreezeClimateOptions.MissingDaysThatDrop"/>) are
     /// missing before a freeze is met, counted from that end; days outside the record are missing. This is the published
     /// rule of the Utah Climate Center. It keeps far more seasons than asking for whole ones, which at a warm station drops
-    /// years and shifts all dates. What is left out is listed in <see cref="LeftOut"/>.
+    /// years and shifts all dates. One thing is added to it: in the warm half of the year a missing day does not count
+    /// where ten years of the record have no freeze within 15 days of that day of the year, because a gap in July hides no
+    /// last freeze of a place whose latest was in April. What is left out is listed in <see cref="LeftOut"/>.
     /// </para>
     /// </remarks>
     /// <param name="days">The record: at least ten autumns and ten springs that are not left out, 30 for a standard normal.</param>
@@ -202,7 +204,7 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         int left = leftOut.Count(season => season.Side == side);
         Ratio share = Ratio.FromPercent(100.0 * daysFromCut.Length / seasons);
         List<Caution> cautions = [FreezeEvidence.Seasons(side, seasons, left), .. common];
-        if (left > 0 && daysFromCut.Length < seasons)
+        if (left > 0 && daysFromCut.Length > 0 && daysFromCut.Length < seasons)
             cautions.Add(FreezeEvidence.LeftOutSeasons);
         FreezeDates? dates = daysFromCut.Length < FreezeEvidence.FewestValues ? null : method switch
         {

@@ -64,16 +64,15 @@ internal sealed record FreezeTableFit(
                 return every;
         }
 
-        // One parameter that is not linear, and a valley that is wide and shallow: a fine grid is exact enough and cannot get lost.
-        FreezeTableFit? best = null;
-        for (int step = 1; step <= Steps; step++)
-        {
-            FreezeTableFit fit = Line(chances, days, highest + (lowestWithout - highest) * step / Steps, direction, assumed: false);
-            if (best is null || fit.RootMeanSquareDays < best.RootMeanSquareDays)
-                best = fit;
-        }
+        // One parameter that is not linear, and a valley that is wide and shallow: a grid cannot get lost, and a second one
+        // between the neighbours of its best is exact enough.
+        double width = (lowestWithout - highest) / Steps;
+        FreezeTableFit coarse = Best(highest + width, lowestWithout);
+        return Best(Math.Max(coarse.Share - width, highest + width / Steps), Math.Min(coarse.Share + width, lowestWithout));
 
-        return best!;
+        FreezeTableFit Best(double low, double high) => Enumerable.Range(0, Steps + 1)
+            .Select(step => Line(chances, days, low + (high - low) * step / Steps, direction, assumed: false))
+            .MinBy(fit => fit.RootMeanSquareDays)!;
     }
 
     /// <summary>The line day = mean + standard deviation × normal score through the dates, at one share.</summary>
