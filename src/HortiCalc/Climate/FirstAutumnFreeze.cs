@@ -83,8 +83,8 @@ public sealed record FirstAutumnFreeze : FreezeDateDistribution
     /// <param name="chance">The chance, above 0 % and below 100 %, that the season has a freeze on the date or earlier. Seasons without a freeze count.</param>
     /// <returns>
     /// The date; <see langword="null"/> where there is none: so many seasons do not have a freeze at all
-    /// (<paramref name="chance"/> is <see cref="FreezeDateDistribution.ShareOfSeasonsWithFreeze"/> or more), or the date would lie
-    /// more than half a year from the middle one.
+    /// (<paramref name="chance"/> is <see cref="FreezeDateDistribution.ShareOfSeasonsWithFreeze"/> or more, to a millionth), or the
+    /// date would lie more than half a year from the middle one.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
     /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>

@@ -141,7 +141,7 @@ internal static class FreezeEvidence
         "freeze.left-out-bias",
         CautionLevel.Note,
         "A season with an early freeze is kept in spite of later gaps, one without a freeze is not: where some seasons have none, left-out seasons make freezes look more frequent than they are.",
-        MissingDays);
+        Source.CommonPractice("freeze-left-out", "what is missing is seldom missing at random"));
 
     public static readonly Caution HemisphereFromData = new(
         "freeze.hemisphere-from-data",

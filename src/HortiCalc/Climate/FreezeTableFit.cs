@@ -18,7 +18,8 @@ internal sealed record FreezeTableFit(
 {
     // A table printed to whole days misses its own distribution by half a day; a further quarter is left to the fit.
     private const double PrintedDay = 0.75;
-    private const int Steps = 1000;
+    private const int Steps = 500;
+    private const int Rounds = 4;
 
     public Duration FitError => Duration.FromDays(RootMeanSquareDays);
 
@@ -64,14 +65,24 @@ internal sealed record FreezeTableFit(
                 return every;
         }
 
-        // One parameter that is not linear, and a valley that is wide and shallow: a grid cannot get lost, and a second one
-        // between the neighbours of its best is exact enough.
-        double width = (lowestWithout - highest) / Steps;
-        FreezeTableFit coarse = Best(highest + width, lowestWithout);
-        return Best(Math.Max(coarse.Share - width, highest + width / Steps), Math.Min(coarse.Share + width, lowestWithout));
+        // One parameter that is not linear, and a valley that is wide and shallow: a grid cannot get lost, and each round
+        // closes in on the neighbours of its best.
+        double floor = highest + (lowestWithout - highest) / Steps;
+        double low = floor;
+        double high = lowestWithout;
+        FreezeTableFit best = Best(low, high);
+        for (int round = 1; round < Rounds; round++)
+        {
+            double width = (high - low) / Steps;
+            low = Math.Max(floor, best.Share - width);
+            high = Math.Min(lowestWithout, best.Share + width);
+            best = Best(low, high);
+        }
 
-        FreezeTableFit Best(double low, double high) => Enumerable.Range(0, Steps + 1)
-            .Select(step => Line(chances, days, low + (high - low) * step / Steps, direction, assumed: false))
+        return best;
+
+        FreezeTableFit Best(double from, double to) => Enumerable.Range(0, Steps + 1)
+            .Select(step => Line(chances, days, from + (to - from) * step / Steps, direction, assumed: false))
             .MinBy(fit => fit.RootMeanSquareDays)!;
     }
 

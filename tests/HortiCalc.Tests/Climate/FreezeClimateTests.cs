@@ -141,6 +141,19 @@ public class FreezeClimateTests
     }
 
     [Fact]
+    public void FromDaily_MonthThatIsNeverRead_CountsAsMissing()
+    {
+        DateOnly[] freezes = [.. FreezeRecords.EveryYear(2001, 2012, 4, 20), .. FreezeRecords.EveryYear(2001, 2012, 11, 1)];
+        DailyTemperatures days = FreezeRecords.WithFreezesAndGaps(
+            2001, 2012, freezes, Enumerable.Range(2001, 12).SelectMany(year => FreezeRecords.Days(new DateOnly(year, 6, 15), 62)));
+
+        // Nothing in the record tells that it does not freeze then.
+        Assert.Throws<ArgumentException>(() => FreezeClimate.FromDaily(days, Freezing, Northern));
+        FreezeClimate told = FreezeClimate.FromDaily(days, Freezing, new FreezeClimateOptions(Hemisphere.Northern, missingDaysThatDrop: 60));
+        Assert.Equal(12, told.LastInSpring.Seasons);
+    }
+
+    [Fact]
     public void FromDaily_PlaceWithoutFreeze_HasNoDatesNoChanceAndTheWholeYear()
     {
         FreezeClimate climate = Climate(2001, 2014);
@@ -278,5 +291,25 @@ public class FreezeClimateTests
         Assert.Equal(
             "season without freeze: 195 to 195 days, half of the years 195 days or more; 12 years", climate.SeasonWithoutFreeze.ToString());
         Assert.Contains(climate.LastInSpring.Cautions, caution => caution.Sentence.Contains("fewer than the 30", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void FromDaily_ExampleOfTheDocumentation_GivesOrderedAnswers()
+    {
+        double[] minima = [.. Enumerable.Range(0, 30 * 365).Select(day => 5 - 9 * Math.Cos(day * Math.Tau / 365) + day * 7919 % 11 - 5)];
+        DailyTemperatures days = DailyTemperatures.Create(
+            new DateOnly(1991, 1, 1), minima, [.. minima.Select(minimum => minimum + 10)], TemperatureUnit.DegreeCelsius);
+
+        FreezeClimate freeze = FreezeClimate.FromDaily(
+            days, threshold: Temperature.FromDegreesCelsius(0), new FreezeClimateOptions(latitude: Angle.FromDegrees(51.5)));
+        Estimate<MonthDay>? plantOut = freeze.LastInSpring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(10));
+        Estimate<Ratio> risk = freeze.FirstInAutumn.ChanceOfFreezeBefore(new MonthDay(10, 1));
+        Estimate<Duration> season = freeze.SeasonWithoutFreeze.LengthWithChanceOfLongerSeason(Ratio.FromPercent(90));
+
+        Assert.Equal(new MonthDay(3, 29), plantOut!.Value);
+        Assert.InRange(risk.Value.Percent, 30, 36);
+        Assert.Equal(187, season.Value.Days, 1e-9);
+        Assert.Equal(30, freeze.LastInSpring.Seasons);
+        Assert.Single(freeze.LeftOut, left => left.Side == FreezeSide.Spring);
     }
 }

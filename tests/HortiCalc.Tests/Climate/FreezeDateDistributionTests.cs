@@ -136,6 +136,21 @@ public class FreezeDateDistributionTests
     }
 
     [Fact]
+    public void ToString_OfTheSmallParts_IsOneLineWithoutCulture()
+    {
+        Assert.Equal("10 %: 29 Feb", new TabulatedFreezeDate(Percent(10), new MonthDay(2, 29)).ToString());
+        Assert.Equal("90 %: none", new TabulatedFreezeDate(Percent(90), null).ToString());
+        Assert.Equal(
+            "365 days: last freeze none, first 2003-12-20", new FreezeFreePeriod(new DateOnly(2003, 8, 1), null, new DateOnly(2003, 12, 20)).ToString());
+        Assert.Equal(
+            "southern, seasons from 24 Jan, left out at 10 missing days, MixedNormal",
+            new FreezeClimateOptions(latitude: Angle.FromDegrees(-30), seasonStart: new MonthDay(1, 24)).ToString());
+        Assert.Equal("hemisphere from the record, seasons from midsummer, left out at 10 missing days, MixedNormal", new FreezeClimateOptions().ToString());
+        Assert.Equal(
+            "spring of the season from 2004-08-01: gone", new LeftOutSeason(new DateOnly(2004, 8, 1), FreezeSide.Spring, 12, "gone").ToString());
+    }
+
+    [Fact]
     public void MonthDay_OfAnyYear_KnowsItsDateAndItsText()
     {
         MonthDay leap = new(2, 29);
