@@ -25,42 +25,42 @@ internal static class FreezeEvidence
     public const int MissingDaysThatDrop = 10;
 
     public static readonly Source MixedDistribution = new(
-        "ncdc_freeze_probability",
+        "ncdc-freeze-probability",
         "Last freeze/frost probability (description of the data set)",
         "NOAA National Climatic Data Center",
         null,
         "http://wdcosf.fh-potsdam.de/resources/gcmd-22b3623a-66c6-4616-8a6a-139ce119f672/");
 
     public static readonly Source ConditionalNormals = new(
-        "noaa_normals_1981_2010_freeze",
+        "noaa-normals-1981-2010-freeze",
         "U.S. Climate Normals 1981-2010, technical reports in the Normals Calculation Methodology",
         "NOAA National Centers for Environmental Information",
         2020,
         "https://github.com/josephbcasey/NOAA-normals-data");
 
     public static readonly Source MissingDays = new(
-        "utah_freeze_tables",
+        "utah-freeze-tables",
         "Freeze dates: help page",
         "Utah Climate Center, Utah State University",
         null,
         "https://climate.usu.edu/help/freezeTable.php");
 
     public static readonly Source PeriodAverages = new(
-        "wmo_normals",
+        "wmo-normals",
         "Climatological normals: definitions of the Technical Regulations",
         "World Meteorological Organization",
         null,
         "http://www.wmo.int/pages/prog/wcp/wcdmp/GCDS_1.php");
 
     public static readonly Source PlottingPosition = new(
-        "makkonen_2006",
+        "makkonen-2006",
         "Plotting Positions in Extreme Value Analysis",
         "Journal of Applied Meteorology and Climatology 45",
         2006,
         "https://journals.ametsoc.org/view/journals/apme/45/2/jam2349.1.xml");
 
     public static readonly Source SensorHeight = new(
-        "hershfield_1974",
+        "hershfield-1974",
         "The Frequency of Freeze-Thaw Cycles",
         "Journal of Applied Meteorology 13(3)",
         1974,

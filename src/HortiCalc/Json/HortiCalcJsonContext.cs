@@ -46,6 +46,8 @@ namespace HortiCalc.Json;
         typeof(VolumetricChargeConverter),
         typeof(MonthDayConverter),
         typeof(DailyTemperaturesConverter),
+        typeof(DegreeDayMethodConverter),
+        typeof(DegreeDaySeriesConverter),
     ])]
 
 // Evidence
@@ -74,6 +76,10 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(FreezeClimateOptions))]
 [JsonSerializable(typeof(FreezeDates))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
+[JsonSerializable(typeof(DegreeDayThresholds))]
+[JsonSerializable(typeof(DegreeDayMethod))]
+[JsonSerializable(typeof(DegreeDay))]
+[JsonSerializable(typeof(DegreeDaySeries))]
 
 // Season
 public sealed partial class HortiCalcJsonContext : JsonSerializerContext;

@@ -35,7 +35,7 @@ public class FreezeClimateTests
     [Fact]
     public void FromDaily_YearlyDatesOfVancouver_GivesThePublishedLengths()
     {
-        List<ReferenceValue> years = [.. ReferenceLibrary.Values.Where(value => value.Source.Key == "vancouver_ubc_frost")];
+        List<ReferenceValue> years = [.. ReferenceLibrary.Values.Where(value => value.Source.Key == "vancouver-ubc-frost")];
         FreezeClimate climate = Climate(
             1958, 1994, [.. years.SelectMany(year => new[] { year.Inputs.Date("last"), year.Inputs.Date("first") })]);
 
