@@ -70,11 +70,13 @@ public sealed record FirstAutumnFreeze : FreezeDateDistribution
     /// <param name="share">The share of seasons with a freeze, which such a table does not tell; above 0 %.</param>
     /// <returns>The distribution through all dates by least squares, with the error of the fit.</returns>
     /// <exception cref="ArgumentNullException">The dates are <see langword="null"/>.</exception>
-    /// <exception cref="ArgumentException">There are fewer than two dates, a chance comes twice, or the dates do not become later as the chance rises.</exception>
+    /// <exception cref="ArgumentException">
+    /// There are fewer than two dates, a level has none, a chance comes twice, or the dates do not become later as the chance rises.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 % and at most 100 %.</exception>
     public static FirstAutumnFreeze FromTableGivenAFreeze(IReadOnlyList<TabulatedFreezeDate> dates, Ratio share)
     {
-        FreezeTableFit fit = FreezeTableFit.Of(dates, share: 1, direction: 1);
+        FreezeTableFit fit = FreezeTableFit.GivenAFreeze(dates, direction: 1);
         Guard.Positive(Boundary.Fraction(share) * 100, "%", nameof(share));
         return new FirstAutumnFreeze(share, fit.Spread, null, fit.FitError, fit.Cautions);
     }

@@ -117,7 +117,7 @@ internal static class FreezeEvidence
     public static readonly Caution EveryMonth = new(
         "freeze.every-month",
         CautionLevel.Care,
-        "The record has freezes in every month of the year: spring and autumn meet where the seasons are cut, and the dates there come from the cut.",
+        "The record has freezes in every month of the year: spring and autumn can meet where the seasons are cut, and dates near the cut come from it.",
         Source.CommonPractice("freeze-every-month", "a season without an end has no last freeze"));
 
     public static readonly Caution LongestSeason = new(

@@ -86,6 +86,24 @@ internal sealed record FreezeTableFit(
             .MinBy(fit => fit.RootMeanSquareDays)!;
     }
 
+    /// <summary>Fits dates whose chances are given that a freeze comes: every season counted has one.</summary>
+    /// <param name="dates">The dates of the table.</param>
+    /// <param name="direction">-1 where a higher chance gives an earlier date (spring), 1 where it gives a later one (autumn).</param>
+    public static FreezeTableFit GivenAFreeze(IReadOnlyList<TabulatedFreezeDate> dates, int direction)
+    {
+        foreach (TabulatedFreezeDate level in Guard.NotNull(dates))
+        {
+            if (Guard.NotNull(level, nameof(dates)).Date is null)
+            {
+                throw new ArgumentException(
+                    $"dates held none at {Guard.Number(Boundary.Fraction(level.Chance) * 100)} %; allowed: a date at every chance, which chances given a freeze always have.",
+                    nameof(dates));
+            }
+        }
+
+        return Of(dates, share: 1, direction);
+    }
+
     /// <summary>The line day = mean + standard deviation × normal score through the dates, at one share.</summary>
     private static FreezeTableFit Line(double[] chances, double[] days, double share, int direction, bool assumed)
     {

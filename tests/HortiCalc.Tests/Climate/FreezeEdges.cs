@@ -177,6 +177,7 @@ public class FreezeEdges
         AssertRefused<ArgumentOutOfRangeException>(() => LastSpringFreeze.FromTable(dates, Ratio.FromPercent(30)), "share", "30 %", "above 30 % up to 40 %");
         AssertRefused<ArgumentOutOfRangeException>(() => LastSpringFreeze.FromTable(dates, Ratio.FromPercent(45)), "share", "45 %");
         Assert.Equal(35, LastSpringFreeze.FromTable(dates, Ratio.FromPercent(35)).ShareOfSeasonsWithFreeze.Percent, 1e-9);
+        AssertRefused<ArgumentException>(() => LastSpringFreeze.FromTableGivenAFreeze(dates, Ratio.FromPercent(35)), "dates", "none at 40 %");
         AssertRefused<ArgumentOutOfRangeException>(() => LastSpringFreeze.FromTableGivenAFreeze(dates[..2], Ratio.Zero), "share", "0 %");
     }
 
