@@ -47,6 +47,7 @@ namespace HortiCalc.Json;
         typeof(ThermalTimeConverter),
         typeof(ExchangeableChargeConverter),
         typeof(VolumetricChargeConverter),
+        typeof(MonthDayConverter),
         typeof(DailyTemperaturesConverter),
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
@@ -93,6 +94,13 @@ namespace HortiCalc.Json;
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]
 [JsonSerializable(typeof(DailyTemperatures))]
+[JsonSerializable(typeof(Estimate<MonthDay>))]
+[JsonSerializable(typeof(Estimate<Ratio>))]
+[JsonSerializable(typeof(Estimate<Duration>))]
+[JsonSerializable(typeof(FreezeClimate))]
+[JsonSerializable(typeof(FreezeClimateOptions))]
+[JsonSerializable(typeof(FreezeDates))]
+[JsonSerializable(typeof(TabulatedFreezeDate))]
 [JsonSerializable(typeof(DegreeDayThresholds))]
 [JsonSerializable(typeof(DegreeDayMethod))]
 [JsonSerializable(typeof(DegreeDay))]
