@@ -89,6 +89,7 @@ public sealed record LimeRequirement : IFormattable, IDisplayable
     /// <param name="split">The rule; maxima differ between sources, so choose the one for your ground.</param>
     /// <returns>The applications in order.</returns>
     /// <exception cref="ArgumentNullException">The rule is <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The requirement would need more than a thousand applications.</exception>
     public LimeSchedule Split(LimeSplit split) => new(this, split);
 
     /// <summary>The requirement in metric units and invariant culture.</summary>

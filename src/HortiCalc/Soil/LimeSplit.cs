@@ -12,6 +12,14 @@ namespace HortiCalc.Soil;
 /// may be given at twice the rate.
 /// </para>
 /// </remarks>
+/// <example><code>
+/// LimeSplit ours = new(
+///     new Method("own-limit", "limit of our county", Source.CommonPractice("own-limit", "limit of our county"), new Domain("lawns")),
+///     Mass.FromPounds(40) / Area.FromSquareFeet(1000),
+///     LimeShares.Equal,
+///     fewestMonths: 6);
+/// Console.WriteLine(ours);
+/// </code></example>
 public sealed record LimeSplit
 {
     /// <summary>Describes a rule of one's own, for instance that of a local laboratory.</summary>
@@ -141,6 +149,12 @@ public sealed record LimeSplit
 
         // A hair is taken off, so that twice the maximum is two applications in every unit.
         double needed = Math.Ceiling(ratio * (1 - 1e-9));
+        if (MostApplications is null && needed > MostCount)
+        {
+            throw Guard.Refused(
+                "requirement", carbonateGramsPerSquareMetre, "g/m² of calcium carbonate", $"up to {Guard.Number(MostCount)} times what one application holds");
+        }
+
         int count = (int)Math.Min(Math.Max(1, needed), MostApplications ?? MostCount);
         double[] shares = new double[count];
         if (Shares == LimeShares.Equal)
@@ -156,7 +170,7 @@ public sealed record LimeSplit
         return shares;
     }
 
-    // More applications than anyone lives to see; it keeps a senseless rate from asking for all memory.
+    // More applications than anyone lives to see.
     private const int MostCount = 1000;
 
     private static Method Rule(string key, string name, Source source) => new(key, name, source, new Domain("ground limestone"));

@@ -13,6 +13,11 @@ namespace HortiCalc.Soil;
 /// on mineral soils, 16 % on others.
 /// </para>
 /// </remarks>
+/// <example><code>
+/// ResidualLime lastYear = new(Mass.FromShortTons(1) / Area.FromAcres(1), months: 5, NorthCarolinaSoilClass.Mineral);
+/// SoilReport soil = new() { PhInWater = new Ph(5), BufferAcidity = VolumetricCharge.FromMilliequivalentsPer100CubicCentimetres(1.6) };
+/// Console.WriteLine(Liming.Requirement(soil, new Ph(6), LimingMethod.NorthCarolina(lastYear)));
+/// </code></example>
 public sealed record ResidualLime
 {
     /// <summary>Describes lime applied before.</summary>

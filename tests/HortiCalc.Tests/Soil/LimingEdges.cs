@@ -234,6 +234,16 @@ public class LimingEdges
     }
 
     [Fact]
+    public void Split_SenselessAmount_Refuses()
+    {
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(() => Given(1e9).Split(LimeSplit.PennStateLawn));
+
+        Assert.Equal("requirement", refused.ParamName);
+        Assert.Contains("up to 1000 times what one application holds", refused.Message, StringComparison.Ordinal);
+        Assert.Equal(2, Given(1e9).Split(LimeSplit.UkArable).Count);
+    }
+
+    [Fact]
     public void SoilReport_UnknownTexture_Refuses() =>
         Assert.Equal("Texture", Assert.Throws<ArgumentOutOfRangeException>(() => new SoilReport { Texture = (SoilTexture)12 }).ParamName);
 

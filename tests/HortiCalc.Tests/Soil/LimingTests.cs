@@ -19,6 +19,26 @@ public class LimingTests
     }
 
     [Fact]
+    public void Requirement_ClassNamedByTheTable_RecordsNoReading()
+    {
+        Assert.Empty(Liming.Requirement(ByTexture(5.5, SoilTexture.Loam), Neutralish, LimingMethod.UkGardenTexture).Rate.Adjustments);
+        Assert.Empty(Liming.Requirement(ByTexture(5.5, SoilTexture.ClayLoam), Neutralish, LimingMethod.UsGardenTexture).Rate.Adjustments);
+        Assert.Single(Liming.Requirement(ByTexture(5.5, SoilTexture.SiltyClayLoam), Neutralish, LimingMethod.UsGardenTexture).Rate.Adjustments);
+    }
+
+    // What the caution lime.methods-differ says.
+    [Fact]
+    public void Requirement_OneSoilByTheGardenTables_DiffersAboutThreefold()
+    {
+        double[] rates = [.. LimingMethod.All
+            .Where(method => method.CanUse(ByTexture(5.5, SoilTexture.SandyLoam), Neutralish, out _))
+            .Select(method => GramsPerSquareMetre(ByTexture(5.5, SoilTexture.SandyLoam), 6.5, method))];
+
+        Assert.Equal(3, rates.Length);
+        Assert.InRange(rates.Max() / rates.Min(), 2.5, 4);
+    }
+
+    [Fact]
     public void Requirement_BetweenPrintedRows_RecordsTheStraightLine()
     {
         LimeRequirement need = Liming.Requirement(ByTexture(5.6, SoilTexture.Loam), Neutralish, LimingMethod.UsGardenTexture);
