@@ -57,11 +57,12 @@ internal static class SoilCalculations
         ["lime_limestone_equal_to_per_acre"] = inputs =>
             Given(Mass.FromPounds(inputs.Number("material_lb_1000ft2")) / Area.FromSquareFeet(1000), Material(inputs))
                 .As(LimingMaterial.GroundLimestone).Over(Area.FromAcres(1)).Value.Pounds,
-        ["lime_mass"] = inputs =>
+        ["lime_mass"] = inputs => inputs switch
         {
-            Area area = inputs.Has("area_m2") ? Area.FromSquareMeters(inputs.Number("area_m2")) : Area.FromSquareFeet(inputs.Number("area_ft2"));
-            Mass mass = Given(GivenRate(inputs)).Over(area).Value;
-            return inputs.Has("area_m2") ? mass.Kilograms : inputs.Has("rate_lb_acre") ? mass.Ounces : mass.Pounds;
+            _ when inputs.Has("area_m2") => Given(GivenRate(inputs)).Over(Area.FromSquareMeters(inputs.Number("area_m2"))).Value.Kilograms,
+            _ when inputs.Has("area_acre") => Given(GivenRate(inputs)).Over(Area.FromAcres(inputs.Number("area_acre"))).Value.Tonnes,
+            _ when inputs.Has("rate_lb_acre") => Given(GivenRate(inputs)).Over(Area.FromSquareFeet(inputs.Number("area_ft2"))).Value.Ounces,
+            _ => Given(GivenRate(inputs)).Over(Area.FromSquareFeet(inputs.Number("area_ft2"))).Value.Pounds,
         },
         ["lime_depth_ratio"] = inputs =>
         {

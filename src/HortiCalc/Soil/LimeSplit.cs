@@ -6,10 +6,12 @@ namespace HortiCalc.Soil;
 
 /// <summary>A published rule for how much lime one application may hold, and how the rest follows.</summary>
 /// <remarks>
-/// <para>Immutable; equal when all members are equal. Rules disagree: 50 or 100 lb/1000 sq ft on a lawn, so the ground decides which to choose.</para>
 /// <para>
-/// The maxima are of ground limestone. They are applied to the amount of pure calcium carbonate in a dose, so that a material of half the strength
-/// may be given at twice the rate.
+/// Immutable; equal when all members are equal. Rules disagree: 50 or 100 lb/1000 sq ft on a lawn, so the ground decides which to choose.
+/// </para>
+/// <para>
+/// The maxima are of ground limestone. They are applied to the amount of pure calcium carbonate in a dose, so that a material of half the
+/// strength may be given at twice the rate.
 /// </para>
 /// </remarks>
 /// <example><code>
@@ -26,11 +28,15 @@ public sealed record LimeSplit
     /// <param name="method">The rule's name and source.</param>
     /// <param name="maximum">The most that one application holds, as calcium carbonate; above zero.</param>
     /// <param name="shares">How the whole is shared out.</param>
-    /// <param name="mostApplications">The most applications, the last of which then takes what is left; <see langword="null"/> for no limit.</param>
+    /// <param name="mostApplications">
+    /// The most applications, the last of which then takes what is left; <see langword="null"/> for no limit.
+    /// </param>
     /// <param name="fewestMonths">The fewest months between two, or <see langword="null"/> where the source gives none.</param>
     /// <param name="mostMonths">The most months between two, or <see langword="null"/> where the source gives none.</param>
     /// <exception cref="ArgumentNullException">The method is <see langword="null"/>.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The maximum is not above zero, a count is below one, or the most months are fewer than the fewest.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The maximum is not above zero, a count is below one, or the most months are fewer than the fewest.
+    /// </exception>
     public LimeSplit(
         Method method, AreaDensity maximum, LimeShares shares, int? mostApplications = null, int? fewestMonths = null, int? mostMonths = null)
     {
@@ -46,7 +52,10 @@ public sealed record LimeSplit
     /// <summary>
     /// Home garden, Penn State: up to 10 lb/100 sq ft at once, 11 to 20 in two, 21 or more in three, equal, six months apart.
     /// </summary>
-    /// <remarks>Printed in whole pounds. Between 10 and 11 and between 20 and 21 nothing is printed; the larger number of applications is taken, our reading.</remarks>
+    /// <remarks>
+    /// Printed in whole pounds. Between 10 and 11 and between 20 and 21 nothing is printed; the larger number of applications is taken,
+    /// our reading.
+    /// </remarks>
     public static LimeSplit PennStateGarden { get; } = new(
         Rule("lime-split-penn-state-garden", "split for a home garden, Penn State", LimeSources.PennStateHomeGarden),
         PoundsPer100SquareFeet(10),
@@ -152,7 +161,10 @@ public sealed record LimeSplit
         if (MostApplications is null && needed > MostCount)
         {
             throw Guard.Refused(
-                "requirement", carbonateGramsPerSquareMetre, "g/m² of calcium carbonate", $"up to {Guard.Number(MostCount)} times what one application holds");
+                "requirement",
+                carbonateGramsPerSquareMetre,
+                "g/m² of calcium carbonate",
+                $"up to {Guard.Number(MostCount)} times what one application holds");
         }
 
         int count = (int)Math.Min(Math.Max(1, needed), MostApplications ?? MostCount);

@@ -9,8 +9,8 @@ namespace HortiCalc.Soil;
 /// <para>Immutable; equal when all members are equal.</para>
 /// <para>
 /// Source: N.C. Department of Agriculture and Consumer Services, Lime and Fertilizer Requirements,
-/// https://ncagr.gov/agronomic-services-soil-testing-lime-and-fertilizer-requirements: the credit is the whole rate at first and shrinks by 8 % of it each month
-/// on mineral soils, 16 % on others.
+/// https://ncagr.gov/agronomic-services-soil-testing-lime-and-fertilizer-requirements: the credit is the whole rate at first and shrinks
+/// by 8 % of it each month on mineral soils, 16 % on others.
 /// </para>
 /// </remarks>
 /// <example><code>
