@@ -1,10 +1,11 @@
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace HortiCalc.Units;
 
 /// <summary>
 /// Brings a quantity to the one unit that this library keeps it in, because UnitsNet's own equality tells one inch from
-/// 25.4 millimetres. Values that are not quantities pass unchanged.
+/// 25.4 millimetres. A quantity already in that unit passes unchanged, to the last digit; so do values that are not quantities.
 /// </summary>
 internal static class HouseUnits
 {
@@ -12,6 +13,8 @@ internal static class HouseUnits
 
     private static object Normalised(object value) => value switch
     {
+        VolumeConcentration { Unit: VolumeConcentrationUnit.Percent } or MassFraction { Unit: MassFractionUnit.Percent }
+            or Ratio { Unit: RatioUnit.Percent } => value,
         Length length => Length.FromMeters(Boundary.Metres(length)),
         Area area => Area.FromSquareMeters(Boundary.SquareMetres(area)),
         Volume volume => Volume.FromLiters(Boundary.Litres(volume)),
@@ -27,6 +30,8 @@ internal static class HouseUnits
         Duration duration => Duration.FromDays(Boundary.Days(duration)),
         Angle angle => Angle.FromDegrees(Boundary.Degrees(angle)),
         ReciprocalArea density => ReciprocalArea.FromInverseSquareMeters(Boundary.PerSquareMetre(density)),
+        Molarity molarity => Molarity.FromMolesPerLiter(Boundary.MolesPerLitre(molarity)),
+        IQuantity other => other.ToUnit(other.QuantityInfo.BaseUnitInfo.Value),
         _ => value,
     };
 }
