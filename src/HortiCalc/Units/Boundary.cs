@@ -12,7 +12,7 @@ namespace HortiCalc.Units;
 /// Factors: NIST Special Publication 811, Guide for the Use of the International System of Units, Appendix B, NIST, 2008,
 /// https://www.nist.gov/pml/special-publication-811. Exact by definition: inch 0.0254 m, pound 0.45359237 kg,
 /// US gallon 231 cubic inches, US bushel 2150.42 cubic inches, imperial gallon 4.54609 L. Some factors of UnitsNet are
-/// rounded (the square foot of a number per area, pounds and ounces per gallon, the stone, the acre-foot); those are exact here.
+/// rounded (the square foot of a number per area, pounds per cubic foot, pounds and ounces per gallon, the stone, the acre-foot); those are exact here.
 /// </remarks>
 internal static class Boundary
 {
@@ -25,9 +25,9 @@ internal static class Boundary
     public const double SquareMetresPerAcre = 4046.8564224;
     public const double KilogramsPerPound = 0.45359237;
     public const double KilogramsPerOunce = KilogramsPerPound / 16;
-    public const double KilogramsPerStone = 14 * KilogramsPerPound;
-    public const double KilogramsPerShortTon = 2000 * KilogramsPerPound;
-    public const double KilogramsPerLongTon = 2240 * KilogramsPerPound;
+    public const double KilogramsPerStone = 6.35029318;
+    public const double KilogramsPerShortTon = 907.18474;
+    public const double KilogramsPerLongTon = 1016.0469088;
     public const double LitresPerCubicMetre = 1000;
     public const double LitresPerCubicInch = 0.016387064;
     public const double LitresPerCubicFoot = 28.316846592;
@@ -35,7 +35,7 @@ internal static class Boundary
     public const double LitresPerUsGallon = 3.785411784;
     public const double LitresPerUsBushel = 35.23907016688;
     public const double LitresPerImperialGallon = 4.54609;
-    public const double LitresPerAcreInch = 3630 * LitresPerCubicFoot;
+    public const double LitresPerAcreInch = 102_790.15312896;
     public const double FahrenheitPerCelsius = 1.8;
     public const double FahrenheitAtZeroCelsius = 32;
     public const double KelvinAtZeroCelsius = 273.15;
@@ -132,6 +132,7 @@ internal static class Boundary
         MassConcentrationUnit.GramPerLiter or MassConcentrationUnit.KilogramPerCubicMeter => value.Value * 1000,
         MassConcentrationUnit.OuncePerUSGallon => value.Value * KilogramsPerOunce * 1_000_000 / LitresPerUsGallon,
         MassConcentrationUnit.PoundPerUSGallon => value.Value * KilogramsPerPound * 1_000_000 / LitresPerUsGallon,
+        MassConcentrationUnit.PoundPerCubicFoot => value.Value * KilogramsPerPound * 1_000_000 / LitresPerCubicFoot,
         MassConcentrationUnit.OuncePerImperialGallon => value.Value * KilogramsPerOunce * 1_000_000 / LitresPerImperialGallon,
         MassConcentrationUnit.PoundPerImperialGallon => value.Value * KilogramsPerPound * 1_000_000 / LitresPerImperialGallon,
         _ => value.MilligramsPerLiter,
