@@ -23,7 +23,7 @@ public static class QuantityText
     private static readonly Rung[] UsLengths = [new("in", Boundary.MetresPerInch, 36), new("ft", Boundary.MetresPerFoot)];
     private static readonly Rung[] MetricAreas = [new("m²", 1, 10_000), new("ha", 10_000)];
     private static readonly Rung[] UsAreas =
-        [new("sq ft", Boundary.SquareMetresPerSquareFoot, 43_560), new("acres", Boundary.SquareMetresPerAcre)];
+        [new("sq ft", Boundary.SquareMetresPerSquareFoot, 43_560), new("acres", Boundary.SquareMetresPerAcre) { One = "acre" }];
 
     private static readonly Rung[] MetricVolumes = [new("mL", 0.001, 1000), new("L", 1, 1000), new("m³", 1000)];
     private static readonly Rung[] UsVolumes =
@@ -40,14 +40,14 @@ public static class QuantityText
     [
         new("oz", Boundary.KilogramsPerOunce, 16),
         new("lb", Boundary.KilogramsPerPound, 2000),
-        new("tons (US)", Boundary.KilogramsPerShortTon),
+        new("tons (US)", Boundary.KilogramsPerShortTon) { One = "ton (US)" },
     ];
 
     private static readonly Rung[] MetricStrengths = [new("mg/L", 1, 1000), new("g/L", 1000)];
     private static readonly Rung[] UsStrengths =
         [new("mg/L", 1, 1000), new("oz/gal (US)", Boundary.KilogramsPerOunce * 1_000_000 / Boundary.LitresPerUsGallon)];
 
-    private static readonly Rung[] Times = [new("min", 1 / 1440.0, 60), new("h", 1 / 24.0, 24), new("days", 1)];
+    private static readonly Rung[] Times = [new("min", 1 / 1440.0, 60), new("h", 1 / 24.0, 24), new("days", 1) { One = "day" }];
 
     /// <summary>Writes a quantity for a reader.</summary>
     /// <param name="quantity">The quantity.</param>
@@ -86,8 +86,8 @@ public static class QuantityText
             TemperatureDelta delta => us
                 ? Text(Boundary.CelsiusDegrees(delta) * Boundary.FahrenheitPerCelsius, "°F", style)
                 : Text(Boundary.CelsiusDegrees(delta), "°C", style),
-            Duration duration => Time(Boundary.Days(duration), style),
-            TimeSpan span => Time(span.TotalDays, style),
+            Duration duration => Climb(Boundary.Days(duration), Times, "days", style),
+            TimeSpan span => Climb(span.TotalDays, Times, "days", style),
             Angle angle => Number(Boundary.Degrees(angle), style) + "°",
             ReciprocalArea density => us
                 ? Text(Boundary.PerSquareMetre(density) * Boundary.SquareMetresPerSquareFoot, "per sq ft", style)
@@ -125,7 +125,8 @@ public static class QuantityText
         int i = 0;
         while (AsShown(value / ladder[i].Size) >= ladder[i].Next)
             i++;
-        return Text(value / ladder[i].Size, ladder[i].Unit, style);
+        string unit = AsShown(value / ladder[i].Size) == 1 ? ladder[i].One : ladder[i].Unit;
+        return Text(value / ladder[i].Size, unit, style);
     }
 
     private static double AsShown(double value)
@@ -134,11 +135,9 @@ public static class QuantityText
         return magnitude < 1e-4 ? magnitude : Math.Round(magnitude, Decimals(magnitude), MidpointRounding.AwayFromZero);
     }
 
-    private static string Time(double days, TextStyle style)
+    private sealed record Rung(string Unit, double Size, double Next = double.PositiveInfinity)
     {
-        string text = Climb(days, Times, "days", style);
-        return Math.Abs(days) == 1 ? text[..^1] : text;
+        /// <summary>The unit's name when there is one of it.</summary>
+        public string One { get; init; } = Unit;
     }
-
-    private readonly record struct Rung(string Unit, double Size, double Next = double.PositiveInfinity);
 }

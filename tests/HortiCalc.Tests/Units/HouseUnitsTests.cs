@@ -1,3 +1,5 @@
+using FsCheck;
+using FsCheck.Xunit;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -36,6 +38,23 @@ public class HouseUnitsTests
         Assert.Equal(HouseUnits.Normalise(Length.FromMillimeters(25.4)), inch);
         Assert.Equal(HouseUnits.Normalise(Mass.FromPounds(16)), HouseUnits.Normalise(Mass.FromOunces(256)));
     }
+
+    [Property]
+    public bool Normalise_OfOneLengthInSeveralUnits_IsOneNumber(ushort a)
+    {
+        Length metres = HouseUnits.Normalise(Length.FromMeters(a * 254 / 10_000.0));
+        return metres.Equals((object)HouseUnits.Normalise(Length.FromInches(a)))
+            && metres.Equals((object)HouseUnits.Normalise(Length.FromFeet(a / 12.0)))
+            && metres.Equals((object)HouseUnits.Normalise(Length.FromCentimeters(a * 254 / 100.0)));
+    }
+
+    [Property]
+    public bool Normalise_InTheHouseUnit_KeepsEveryBit(NormalFloat value) =>
+        HouseUnits.Normalise(Volume.FromLiters(value.Get)).Value.Equals(value.Get);
+
+    [Fact]
+    public void Normalise_PercentAndFraction_AreOneNumber() =>
+        Assert.Equal(HouseUnits.Normalise(Ratio.FromPercent(7)), HouseUnits.Normalise(Ratio.FromDecimalFractions(0.07)));
 
     [Fact]
     public void Normalise_Percent_KeepsItsLastDigit()

@@ -1,6 +1,5 @@
 using System.Globalization;
 using FsCheck;
-using FsCheck.Fluent;
 using FsCheck.Xunit;
 using HortiCalc.Units;
 
