@@ -69,7 +69,7 @@ public class EvidenceProperties
 
     [Property]
     public bool Equality_OfAQuantityInOtherUnits_IsByValue(ushort inches) =>
-        new Estimate<Length>(Length.FromInches(inches), Samples.Method) == new Estimate<Length>(Length.FromMeters(inches * 0.0254), Samples.Method);
+        new Estimate<Length>(Length.FromInches(inches), Samples.Method) == new Estimate<Length>(Length.FromMillimeters(inches * 254 / 10.0), Samples.Method);
 
     [Property]
     public bool ValueList_OfTheSameItems_IsEqualAndHashesAlike(int[] items)

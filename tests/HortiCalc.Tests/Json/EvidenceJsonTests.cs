@@ -86,6 +86,8 @@ public class EvidenceJsonTests
         Garden back = JsonSerializer.Deserialize<Garden>(json, options)!;
         Assert.Equal(garden.Depth, back.Depth);
         Assert.Equal(garden.Area, back.Area);
+        Assert.Null(back.Border);
+        Assert.Equal(Length.FromFeet(3), JsonSerializer.Deserialize<Garden>("""{"Border":{"value":3,"unit":"ft"}}""", options)!.Border);
         Assert.Equal(Samples.Source, JsonSerializer.Deserialize<Source>(JsonSerializer.Serialize(Samples.Source, options), options));
     }
 

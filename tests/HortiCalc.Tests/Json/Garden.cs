@@ -10,5 +10,7 @@ public sealed class Garden
 
     public Area Area { get; set; }
 
+    public Length? Border { get; set; }
+
     public Estimate<Length>? Depth { get; set; }
 }
