@@ -5,6 +5,7 @@ using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using HortiCalc.Mixes;
 using HortiCalc.Soil;
+using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Json;
@@ -14,8 +15,14 @@ namespace HortiCalc.Json;
 /// trimmed and compiled ahead of time.
 /// </summary>
 /// <remarks>
-/// A quantity is an object with its value and the abbreviation of its unit, every digit kept. Unknown units and malformed
-/// values give a <see cref="System.Text.Json.JsonException"/> that says which.
+/// <para>
+/// A quantity is an object with its value and the abbreviation of its unit, every digit kept: <c>{"value":1.5,"unit":"kg/m²"}</c>. Where a
+/// keyboard has no °, ², ³ or ·, a unit is also read as <c>m2</c>, <c>m3</c>, <c>degC</c>, <c>degC.d</c>. Unknown units and malformed values
+/// give a <see cref="System.Text.Json.JsonException"/> that says which quantity it was, what was found and what was expected.
+/// </para>
+/// <para>
+/// To use it with options of your own, see <see cref="HortiCalcJson.AddHortiCalc"/>.
+/// </para>
 /// </remarks>
 /// <example><code>
 /// SoilReport soil = new() { PhInWater = new Ph(5.5), Texture = SoilTexture.Loam };
@@ -61,6 +68,27 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Source))]
 [JsonSerializable(typeof(Method))]
 [JsonSerializable(typeof(Caution))]
+[JsonSerializable(typeof(Domain))]
+[JsonSerializable(typeof(Estimate<Length>))]
+[JsonSerializable(typeof(Estimate<Temperature>))]
+[JsonSerializable(typeof(Estimate<Duration>))]
+[JsonSerializable(typeof(Estimate<ThermalTime>))]
+[JsonSerializable(typeof(Estimate<Ph>))]
+[JsonSerializable(typeof(Estimate<DateOnly>))]
+[JsonSerializable(typeof(Estimate<int>))]
+
+// Units
+[JsonSerializable(typeof(Area))]
+[JsonSerializable(typeof(Density))]
+[JsonSerializable(typeof(MassConcentration))]
+[JsonSerializable(typeof(VolumeConcentration))]
+[JsonSerializable(typeof(MassFraction))]
+[JsonSerializable(typeof(Ratio))]
+[JsonSerializable(typeof(TemperatureDelta))]
+[JsonSerializable(typeof(Angle))]
+[JsonSerializable(typeof(ReciprocalArea))]
+[JsonSerializable(typeof(ExchangeableCharge))]
+[JsonSerializable(typeof(VolumetricCharge))]
 
 // Soil
 [JsonSerializable(typeof(Estimate<AreaDensity>))]
