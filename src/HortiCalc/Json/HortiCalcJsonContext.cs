@@ -11,24 +11,9 @@ using UnitsNet;
 namespace HortiCalc.Json;
 
 /// <summary>
-/// Reads and writes every public input and result of this library as JSON, without reflection, so that it works when
-/// trimmed and compiled ahead of time.
+/// The generated reading and writing of every public input and result. Internal, because the generator makes a public
+/// member of each type that these hold; <see cref="HortiCalcJson"/> is its door.
 /// </summary>
-/// <remarks>
-/// <para>
-/// A quantity is an object with its value and the abbreviation of its unit, every digit kept: <c>{"value":1.5,"unit":"kg/m²"}</c>. Where a
-/// keyboard has no °, ², ³ or ·, a unit is also read as <c>m2</c>, <c>m3</c>, <c>degC</c>, <c>degC.d</c>. Unknown units and malformed values
-/// give a <see cref="System.Text.Json.JsonException"/> that says which quantity it was, what was found and what was expected.
-/// </para>
-/// <para>
-/// To use it with options of your own, see <see cref="HortiCalcJson.AddHortiCalc"/>.
-/// </para>
-/// </remarks>
-/// <example><code>
-/// SoilReport soil = new() { PhInWater = new Ph(5.5), Texture = SoilTexture.Loam };
-/// Estimate&lt;Mass&gt; dose = Liming.Requirement(soil, new Ph(6.5), LimingMethod.UkGardenTexture).Over(Area.FromSquareMeters(4.8));
-/// string json = JsonSerializer.Serialize(dose, HortiCalcJsonContext.Default.EstimateMass);
-/// </code></example>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     UseStringEnumConverter = true,
@@ -71,7 +56,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Domain))]
 [JsonSerializable(typeof(Estimate<Length>))]
 [JsonSerializable(typeof(Estimate<Temperature>))]
-[JsonSerializable(typeof(Estimate<Duration>))]
 [JsonSerializable(typeof(Estimate<ThermalTime>))]
 [JsonSerializable(typeof(Estimate<Ph>))]
 [JsonSerializable(typeof(Estimate<DateOnly>))]
@@ -145,4 +129,4 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DegreeDaySeries))]
 
 // Season
-public sealed partial class HortiCalcJsonContext : JsonSerializerContext;
+internal sealed partial class HortiCalcJsonContext : JsonSerializerContext;
