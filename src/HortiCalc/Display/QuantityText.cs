@@ -18,6 +18,9 @@ public static class QuantityText
 {
     private const double LitresPerFluidOunce = Boundary.LitresPerUsGallon / 128;
 
+    private const double KilogramsPerCubicMetrePerPoundPerCubicFoot =
+        Boundary.KilogramsPerPound / Boundary.LitresPerCubicFoot * Boundary.LitresPerCubicMetre;
+
     // Each ladder: the unit, its size in the number given, and the number in that unit from which the next one takes over.
     private static readonly Rung[] MetricLengths = [new("mm", 0.001, 10), new("cm", 0.01, 100), new("m", 1, 10_000), new("km", 1000)];
     private static readonly Rung[] UsLengths = [new("in", Boundary.MetresPerInch, 36), new("ft", Boundary.MetresPerFoot)];
@@ -73,7 +76,7 @@ public static class QuantityText
                 ? Text(rate.PoundsPerHundredSquareFeet, "lb/100 sq ft", style)
                 : Text(Boundary.GramsPerSquareMetre(rate), "g/m²", style),
             Density density => us
-                ? Text(Boundary.KilogramsPerCubicMetre(density) * Boundary.LitresPerCubicFoot / 1000 / Boundary.KilogramsPerPound, "lb/cu ft", style)
+                ? Text(Boundary.KilogramsPerCubicMetre(density) / KilogramsPerCubicMetrePerPoundPerCubicFoot, "lb/cu ft", style)
                 : Text(Boundary.KilogramsPerCubicMetre(density), "kg/m³", style),
             MassConcentration strength =>
                 Climb(Boundary.MilligramsPerLitre(strength), us ? UsStrengths : MetricStrengths, "mg/L", style),
@@ -92,7 +95,7 @@ public static class QuantityText
             ReciprocalArea density => us
                 ? Text(Boundary.PerSquareMetre(density) * Boundary.SquareMetresPerSquareFoot, "per sq ft", style)
                 : Text(Boundary.PerSquareMetre(density), "per m²", style),
-            IQuantity other => Text((double)other.Value, UnitsNetSetup.Default.UnitAbbreviations.GetDefaultAbbreviation(other.Unit, CultureInfo.InvariantCulture), style),
+            IQuantity other => Text((double)other.Value, Abbreviation(other), style),
             DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             int or long => ((IFormattable)value).ToString("N0", style.Culture),
             double number => Number(number, style),
@@ -112,6 +115,10 @@ public static class QuantityText
         double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
         return rounded.ToString(decimals == 0 ? "#,##0" : "0." + new string('#', decimals), style.Culture);
     }
+
+    /// <summary>The unit as UnitsNet abbreviates it, for quantities that this library does not use.</summary>
+    private static string Abbreviation(IQuantity quantity) =>
+        UnitsNetSetup.Default.UnitAbbreviations.GetDefaultAbbreviation(quantity.Unit, CultureInfo.InvariantCulture);
 
     private static int Decimals(double magnitude) => magnitude is 0 or >= 100 ? 0 : 2 - (int)Math.Floor(Math.Log10(magnitude));
 

@@ -24,7 +24,8 @@ public sealed record EstimateRange<T> : IFormattable
         Meaning = Guard.NotBlank(meaning);
         if (Comparer<T>.Default.Compare(Low, High) > 0)
             throw new ArgumentException(
-                $"low was {QuantityText.Of(Low, TextStyle.Default)}; allowed: not above high, {QuantityText.Of(High, TextStyle.Default)}.", nameof(low));
+                $"low was {QuantityText.Of(Low, TextStyle.Default)}; allowed: not above high, {QuantityText.Of(High, TextStyle.Default)}.",
+                nameof(low));
     }
 
     /// <summary>The low end.</summary>

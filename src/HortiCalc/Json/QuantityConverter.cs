@@ -22,7 +22,8 @@ internal abstract class QuantityConverter<T>(
     // °, ², ³ and · stay as they are, whatever encoder the application has chosen for the rest.
     private static readonly JavaScriptEncoder Readable = JavaScriptEncoder.Create(UnicodeRanges.BasicLatin, UnicodeRanges.Latin1Supplement);
 
-    private readonly Dictionary<string, JsonEncodedText> written = units.Keys.ToDictionary(unit => unit, unit => JsonEncodedText.Encode(unit, Readable));
+    private readonly Dictionary<string, JsonEncodedText> written =
+        units.Keys.ToDictionary(unit => unit, unit => JsonEncodedText.Encode(unit, Readable));
 
     private readonly Dictionary<string, Func<double, T>> makers = units
         .Concat(units.Select(unit => KeyValuePair.Create(UnitSpelling.Ascii(unit.Key), unit.Value)))

@@ -12,7 +12,8 @@ namespace HortiCalc.Units;
 /// Factors: NIST Special Publication 811, Guide for the Use of the International System of Units, Appendix B, NIST, 2008,
 /// https://www.nist.gov/pml/special-publication-811. Exact by definition: inch 0.0254 m, pound 0.45359237 kg,
 /// US gallon 231 cubic inches, US bushel 2150.42 cubic inches, imperial gallon 4.54609 L. Some factors of UnitsNet are
-/// rounded (the square foot of a number per area, pounds per cubic foot, pounds and ounces per gallon, the stone, the acre-foot); those are exact here.
+/// rounded (the square foot of a number per area, pounds per cubic foot, pounds and ounces per gallon, the stone, the
+/// acre-foot); those are exact here.
 /// </remarks>
 internal static class Boundary
 {

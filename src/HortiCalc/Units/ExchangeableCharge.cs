@@ -54,7 +54,8 @@ public readonly record struct ExchangeableCharge :
     /// <param name="left">The first.</param>
     /// <param name="right">The second.</param>
     /// <returns>The total.</returns>
-    public static ExchangeableCharge operator +(ExchangeableCharge left, ExchangeableCharge right) => FromCentimolesPerKilogram(left.CentimolesPerKilogram + right.CentimolesPerKilogram);
+    public static ExchangeableCharge operator +(ExchangeableCharge left, ExchangeableCharge right) =>
+        FromCentimolesPerKilogram(left.CentimolesPerKilogram + right.CentimolesPerKilogram);
 
     /// <summary>Takes one charge from another, as the bases from the whole.</summary>
     /// <param name="left">The charge to subtract from.</param>
@@ -62,14 +63,16 @@ public readonly record struct ExchangeableCharge :
     /// <returns>The difference.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The charge to subtract is the larger one: a charge is never negative.</exception>
     public static ExchangeableCharge operator -(ExchangeableCharge left, ExchangeableCharge right) =>
-        new(left.CentimolesPerKilogram - Guard.Within(right.CentimolesPerKilogram, 0, left.CentimolesPerKilogram, MetricUnit, nameof(right)));
+        new(left.CentimolesPerKilogram
+            - Guard.Within(right.CentimolesPerKilogram, 0, left.CentimolesPerKilogram, MetricUnit, nameof(right)));
 
     /// <summary>Scales a charge, as by a share of saturation.</summary>
     /// <param name="charge">The charge.</param>
     /// <param name="factor">Zero or more.</param>
     /// <returns>The scaled charge.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The factor is negative or not finite.</exception>
-    public static ExchangeableCharge operator *(ExchangeableCharge charge, double factor) => FromCentimolesPerKilogram(charge.CentimolesPerKilogram * Guard.NotNegative(factor, ""));
+    public static ExchangeableCharge operator *(ExchangeableCharge charge, double factor) =>
+        FromCentimolesPerKilogram(charge.CentimolesPerKilogram * Guard.NotNegative(factor, ""));
 
     /// <summary>What share one charge is of another, as base saturation.</summary>
     /// <param name="left">The charge to divide.</param>
@@ -96,16 +99,20 @@ public readonly record struct ExchangeableCharge :
     public static ExchangeableCharge Subtract(ExchangeableCharge left, ExchangeableCharge right) => left - right;
 
     /// <inheritdoc/>
-    public static bool operator <(ExchangeableCharge left, ExchangeableCharge right) => left.CentimolesPerKilogram < right.CentimolesPerKilogram;
+    public static bool operator <(ExchangeableCharge left, ExchangeableCharge right) =>
+        left.CentimolesPerKilogram < right.CentimolesPerKilogram;
 
     /// <inheritdoc/>
-    public static bool operator >(ExchangeableCharge left, ExchangeableCharge right) => left.CentimolesPerKilogram > right.CentimolesPerKilogram;
+    public static bool operator >(ExchangeableCharge left, ExchangeableCharge right) =>
+        left.CentimolesPerKilogram > right.CentimolesPerKilogram;
 
     /// <inheritdoc/>
-    public static bool operator <=(ExchangeableCharge left, ExchangeableCharge right) => left.CentimolesPerKilogram <= right.CentimolesPerKilogram;
+    public static bool operator <=(ExchangeableCharge left, ExchangeableCharge right) =>
+        left.CentimolesPerKilogram <= right.CentimolesPerKilogram;
 
     /// <inheritdoc/>
-    public static bool operator >=(ExchangeableCharge left, ExchangeableCharge right) => left.CentimolesPerKilogram >= right.CentimolesPerKilogram;
+    public static bool operator >=(ExchangeableCharge left, ExchangeableCharge right) =>
+        left.CentimolesPerKilogram >= right.CentimolesPerKilogram;
 
     /// <inheritdoc/>
     public int CompareTo(ExchangeableCharge other) => CentimolesPerKilogram.CompareTo(other.CentimolesPerKilogram);
@@ -115,7 +122,9 @@ public readonly record struct ExchangeableCharge :
     public override string ToString() => ToString(null, null);
 
     /// <summary>The charge as text.</summary>
-    /// <param name="format"><c>M</c> or nothing for cmol(c)/kg and <c>U</c> for meq/100 g, to three decimals; <c>R</c> for cmol(c)/kg with every digit.</param>
+    /// <param name="format">
+    /// <c>M</c> or nothing for cmol(c)/kg and <c>U</c> for meq/100 g, to three decimals; <c>R</c> for cmol(c)/kg with every digit.
+    /// </param>
     /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
     /// <returns>The number and the unit.</returns>
     /// <exception cref="FormatException">The format is another one.</exception>

@@ -137,7 +137,8 @@ public readonly record struct Ph : IComparable<Ph>, IComparisonOperators<Ph, Ph,
     /// <exception cref="FormatException">The text is not a pH from 0 to 14.</exception>
     public static Ph Parse(ReadOnlySpan<char> s, IFormatProvider? provider) => TryParse(s, provider, out Ph result)
         ? result
-        : throw new FormatException($"pH: '{s}' is not a number from 0 to 14 in the culture given; expected for instance '{new Ph(6.5).ToString(null, provider)}'.");
+        : throw new FormatException(
+            $"pH: '{s}' is not a number from 0 to 14 in the culture given; expected for instance '{new Ph(6.5).ToString(null, provider)}'.");
 
     /// <inheritdoc cref="Parse(ReadOnlySpan{char}, IFormatProvider?)"/>
     /// <exception cref="ArgumentNullException">The text is <see langword="null"/>.</exception>

@@ -5,7 +5,9 @@ using UnitsNet;
 namespace HortiCalc.Units;
 
 /// <summary>Exchangeable charge per volume of soil, as laboratories that scoop their samples report it.</summary>
-/// <remarks>One centimole of charge per litre is one milliequivalent per 100 cubic centimetres. Never negative. The default value is zero.</remarks>
+/// <remarks>
+/// One centimole of charge per litre is one milliequivalent per 100 cubic centimetres. Never negative. The default value is zero.
+/// </remarks>
 /// <example><code>
 /// VolumetricCharge acidity = VolumetricCharge.FromMilliequivalentsPer100CubicCentimetres(1.2);
 /// ExchangeableCharge byMass = acidity / Density.FromGramsPerCubicCentimeter(1.2);   // 1 cmol(c)/kg
@@ -35,7 +37,7 @@ public readonly record struct VolumetricCharge :
         "charge per volume",
         3,
         new NotedUnit<VolumetricCharge>(MetricUnit, charge => charge.CentimolesPerLitre, FromCentimolesPerLitre),
-        new NotedUnit<VolumetricCharge>(UsUnit, charge => charge.MilliequivalentsPer100CubicCentimetres, FromMilliequivalentsPer100CubicCentimetres));
+        new NotedUnit<VolumetricCharge>(UsUnit, charge => charge.CentimolesPerLitre, FromMilliequivalentsPer100CubicCentimetres));
 
     /// <summary>Makes a charge from centimoles per litre.</summary>
     /// <param name="value">Zero or more.</param>
@@ -53,7 +55,8 @@ public readonly record struct VolumetricCharge :
     /// <param name="left">The first.</param>
     /// <param name="right">The second.</param>
     /// <returns>The total.</returns>
-    public static VolumetricCharge operator +(VolumetricCharge left, VolumetricCharge right) => FromCentimolesPerLitre(left.CentimolesPerLitre + right.CentimolesPerLitre);
+    public static VolumetricCharge operator +(VolumetricCharge left, VolumetricCharge right) =>
+        FromCentimolesPerLitre(left.CentimolesPerLitre + right.CentimolesPerLitre);
 
     /// <summary>Takes one charge from another, as the bases from the whole.</summary>
     /// <param name="left">The charge to subtract from.</param>
@@ -68,7 +71,8 @@ public readonly record struct VolumetricCharge :
     /// <param name="factor">Zero or more.</param>
     /// <returns>The scaled charge.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The factor is negative or not finite.</exception>
-    public static VolumetricCharge operator *(VolumetricCharge charge, double factor) => FromCentimolesPerLitre(charge.CentimolesPerLitre * Guard.NotNegative(factor, ""));
+    public static VolumetricCharge operator *(VolumetricCharge charge, double factor) =>
+        FromCentimolesPerLitre(charge.CentimolesPerLitre * Guard.NotNegative(factor, ""));
 
     /// <summary>What share one charge is of another, as base saturation.</summary>
     /// <param name="left">The charge to divide.</param>
@@ -84,8 +88,8 @@ public readonly record struct VolumetricCharge :
     /// <param name="bulkDensity">The mass of dry soil in a volume; greater than zero.</param>
     /// <returns>The charge per mass of dry soil: centimoles per litre over kilograms per litre.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The bulk density is zero or negative.</exception>
-    public static ExchangeableCharge operator /(VolumetricCharge charge, Density bulkDensity) => ExchangeableCharge.FromCentimolesPerKilogram(
-        charge.CentimolesPerLitre * Boundary.LitresPerCubicMetre
+    public static ExchangeableCharge operator /(VolumetricCharge charge, Density bulkDensity) =>
+        ExchangeableCharge.FromCentimolesPerKilogram(charge.CentimolesPerLitre * Boundary.LitresPerCubicMetre
         / Guard.Positive(Boundary.KilogramsPerCubicMetre(bulkDensity), "kg/m³", nameof(bulkDensity)));
 
     /// <inheritdoc cref="op_Addition"/>
@@ -114,7 +118,9 @@ public readonly record struct VolumetricCharge :
     public override string ToString() => ToString(null, null);
 
     /// <summary>The charge as text.</summary>
-    /// <param name="format"><c>M</c> or nothing for cmol(c)/L and <c>U</c> for meq/100 cm³, to three decimals; <c>R</c> for cmol(c)/L with every digit.</param>
+    /// <param name="format">
+    /// <c>M</c> or nothing for cmol(c)/L and <c>U</c> for meq/100 cm³, to three decimals; <c>R</c> for cmol(c)/L with every digit.
+    /// </param>
     /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
     /// <returns>The number and the unit.</returns>
     /// <exception cref="FormatException">The format is another one.</exception>

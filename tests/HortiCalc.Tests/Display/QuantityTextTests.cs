@@ -143,7 +143,8 @@ public class QuantityTextTests
     [InlineData("G", MeasurementSystem.Metric)]
     [InlineData("m", MeasurementSystem.Metric)]
     [InlineData("U", MeasurementSystem.UsCustomary)]
-    public void Style_FormatCodes_ChooseTheUnits(string? format, MeasurementSystem units) => Assert.Equal(units, TextStyle.Parse(format, null).Units);
+    public void Style_FormatCodes_ChooseTheUnits(string? format, MeasurementSystem units) =>
+        Assert.Equal(units, TextStyle.Parse(format, null).Units);
 
     [Fact]
     public void Style_UnknownFormat_NamesTheAllowedOnes() =>

@@ -110,7 +110,8 @@ public class EstimateTests
         Samples.Depth.ToString());
 
     [Fact]
-    public void ToString_UsCustomary_UsesItsUnits() => Assert.StartsWith("6 in (4 in to 8 in, ", Samples.Depth.ToString("U", null), StringComparison.Ordinal);
+    public void ToString_UsCustomary_UsesItsUnits() =>
+        Assert.StartsWith("6 in (4 in to 8 in, ", Samples.Depth.ToString("U", null), StringComparison.Ordinal);
 
     [Fact]
     public void ToString_CommaCulture_WritesCommas() =>

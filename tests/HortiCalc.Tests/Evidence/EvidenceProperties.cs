@@ -105,5 +105,6 @@ public class EvidenceProperties
         }
     }
 
-    private static Estimate<double> Of(double value) => new(value, Samples.Method, new EstimateRange<double>(value - 1, value + 1, "a span"));
+    private static Estimate<double> Of(double value) =>
+        new(value, Samples.Method, new EstimateRange<double>(value - 1, value + 1, "a span"));
 }

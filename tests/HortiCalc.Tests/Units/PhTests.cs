@@ -44,7 +44,8 @@ public class PhTests
     }
 
     [Fact]
-    public void FromHydrogenActivity_OneMolePerLitre_IsZero() => Assert.Equal("pH 0", Ph.FromHydrogenActivity(Molarity.FromMolesPerLiter(1)).ToString());
+    public void FromHydrogenActivity_OneMolePerLitre_IsZero() =>
+        Assert.Equal("pH 0", Ph.FromHydrogenActivity(Molarity.FromMolesPerLiter(1)).ToString());
 
     [Fact]
     public void MeanOfSolutions_OfNone_IsRefused()

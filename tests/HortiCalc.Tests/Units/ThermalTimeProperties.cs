@@ -15,7 +15,8 @@ public class ThermalTimeProperties
     public bool Addition_OfTwo_HasNoOrder(int a, int b) => Of(a) + Of(b) == Of(b) + Of(a);
 
     [Property]
-    public bool Subtraction_UndoesAddition_Closely(short a, short b) => Close.To(Of(a).CelsiusDays, (Of(a) + Of(b) - Of(b)).CelsiusDays, 1e-9);
+    public bool Subtraction_UndoesAddition_Closely(short a, short b) =>
+        Close.To(Of(a).CelsiusDays, (Of(a) + Of(b) - Of(b)).CelsiusDays, 1e-9);
 
     [Property]
     public bool Addition_InFahrenheitDays_GivesTheSameSum(short a, short b) =>

@@ -9,7 +9,8 @@ public class TradeUnitProperties
     public static TheoryData<string> Names() => [.. TradeUnit.All.Select(unit => unit.Name)];
 
     [Property]
-    public bool ReadOut_OfWhatWasMade_GivesTheValueBack(int a) => TradeUnit.All.All(unit => Close.To(a / 8.0, unit.ThereAndBack(a / 8.0), 1e-15));
+    public bool ReadOut_OfWhatWasMade_GivesTheValueBack(int a) =>
+        TradeUnit.All.All(unit => Close.To(a / 8.0, unit.ThereAndBack(a / 8.0), 1e-15));
 
     [Property]
     public bool Factories_TwiceTheValue_IsTwiceTheQuantity(int a) =>
