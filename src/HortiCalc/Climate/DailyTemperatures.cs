@@ -1,3 +1,6 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 using UnitsNet.Units;
@@ -5,19 +8,30 @@ using UnitsNet.Units;
 namespace HortiCalc.Climate;
 
 /// <summary>The lowest and highest air temperature of each day over a run of days, with the gaps known.</summary>
-/// <remarks>Immutable. A day is missing when either of its two temperatures is; nothing is ever taken for zero.</remarks>
-public sealed class DailyTemperatures
+/// <remarks>
+/// Immutable; equal when the days and their temperatures are, whatever unit they were given in. A day is missing when either
+/// of its two temperatures is; nothing is ever taken for zero. A slice shares the memory of the series it is cut from.
+/// </remarks>
+/// <example><code>
+/// DailyTemperatures week = DailyTemperatures.Create(
+///     new DateOnly(2024, 2, 26), [2.1, 0.4, double.NaN, 1.8], [9.0, 7.7, 8.1, 11.2], TemperatureUnit.DegreeCelsius);
+/// Console.WriteLine(week.Missing[0]); // the 28th
+/// </code></example>
+[TypeFormatterSource(typeof(DisplayFormatters))]
+public sealed record DailyTemperatures : IFormattable, IDisplayable
 {
-    // NaN marks a missing day, in both arrays at once.
-    private readonly double[] minimaCelsius;
-    private readonly double[] maximaCelsius;
+    // NaN marks a missing day, in both at once.
+    private readonly ReadOnlyMemory<double> minimaCelsius;
+    private readonly ReadOnlyMemory<double> maximaCelsius;
+    private DateOnly[]? missing;
 
-    private DailyTemperatures(DateOnly start, double[] minimaCelsius, double[] maximaCelsius)
+    private DailyTemperatures(DateOnly start, ReadOnlyMemory<double> minimaCelsius, ReadOnlyMemory<double> maximaCelsius)
     {
         Start = start;
         this.minimaCelsius = minimaCelsius;
         this.maximaCelsius = maximaCelsius;
-        MissingCount = minimaCelsius.Count(double.IsNaN);
+        foreach (double minimumCelsius in minimaCelsius.Span)
+            MissingCount += double.IsNaN(minimumCelsius) ? 1 : 0;
     }
 
     /// <summary>The first day.</summary>
@@ -32,28 +46,213 @@ public sealed class DailyTemperatures
     /// <summary>How many of the days are missing.</summary>
     public int MissingCount { get; }
 
-    internal ReadOnlySpan<double> MinimaCelsius => minimaCelsius;
+    /// <summary>The missing days, in order.</summary>
+    public IReadOnlyList<DateOnly> Missing => missing ??= FindMissing();
 
-    internal ReadOnlySpan<double> MaximaCelsius => maximaCelsius;
+    internal ReadOnlySpan<double> MinimaCelsius => minimaCelsius.Span;
+
+    internal ReadOnlySpan<double> MaximaCelsius => maximaCelsius.Span;
+
+    /// <summary>The temperatures of a day.</summary>
+    /// <param name="date">A day of the series.</param>
+    /// <returns>The day, or <see langword="null"/> where it is missing.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The date is before the first day or after the last.</exception>
+    public DailyTemperature? this[DateOnly date] => At(IndexOf(date, nameof(date)));
 
     /// <summary>Makes a series of consecutive days.</summary>
     /// <param name="start">The first day.</param>
     /// <param name="minima">The lowest temperature of each day, in <paramref name="unit"/>; not a number where it is missing.</param>
     /// <param name="maxima">The highest temperature of each day, in <paramref name="unit"/>; as many as <paramref name="minima"/>.</param>
     /// <param name="unit">The unit of both.</param>
-    /// <returns>The series.</returns>
+    /// <returns>The series. The spans are copied.</returns>
+    /// <exception cref="ArgumentException">There is no day, the two are not as many, or the last day is beyond the calendar.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A temperature is infinite, below -90 °C or above 60 °C, a maximum is below the minimum of its day, or the unit is none.
+    /// </exception>
     public static DailyTemperatures Create(DateOnly start, ReadOnlySpan<double> minima, ReadOnlySpan<double> maxima, TemperatureUnit unit)
     {
-        // TO BE COMPLETED: refusals (max below min, infinite, outside -90..60 °C, lengths, empty, beyond calendar).
-        double[] low = new double[minima.Length];
-        double[] high = new double[maxima.Length];
-        for (int day = 0; day < minima.Length; day++)
+        Guard.Defined(unit);
+        if (minima.IsEmpty)
+            throw new ArgumentException("minima held no days; allowed: 1 or more.", nameof(minima));
+        if (maxima.Length != minima.Length)
         {
-            bool known = !double.IsNaN(minima[day]) && !double.IsNaN(maxima[day]);
-            low[day] = known ? Boundary.Celsius(new Temperature(minima[day], unit)) : double.NaN;
-            high[day] = known ? Boundary.Celsius(new Temperature(maxima[day], unit)) : double.NaN;
+            throw new ArgumentException(
+                string.Create(CultureInfo.InvariantCulture, $"maxima held {maxima.Length} days; allowed: {minima.Length}, as many as minima."),
+                nameof(maxima));
         }
 
-        return new DailyTemperatures(start, low, high);
+        if (minima.Length - 1 > DateOnly.MaxValue.DayNumber - start.DayNumber)
+        {
+            throw new ArgumentException(
+                string.Create(CultureInfo.InvariantCulture, $"minima held {minima.Length} days; allowed: up to the end of the calendar."),
+                nameof(minima));
+        }
+
+        double[] lowsCelsius = new double[minima.Length];
+        double[] highsCelsius = new double[minima.Length];
+        for (int day = 0; day < minima.Length; day++)
+        {
+            double lowCelsius = AirTemperature.Celsius(minima[day], unit, start, day, nameof(minima));
+            double highCelsius = AirTemperature.Celsius(maxima[day], unit, start, day, nameof(maxima));
+            bool isMissing = double.IsNaN(lowCelsius) || double.IsNaN(highCelsius);
+            if (highCelsius < lowCelsius)
+                throw AirTemperature.BelowMinimum(minima[day], maxima[day], unit, start.AddDays(day), nameof(maxima));
+            lowsCelsius[day] = isMissing ? double.NaN : lowCelsius;
+            highsCelsius[day] = isMissing ? double.NaN : highCelsius;
+        }
+
+        return new DailyTemperatures(start, lowsCelsius, highsCelsius);
     }
+
+    /// <summary>Makes a series of dated days, in any order; the days between them that are not given are missing.</summary>
+    /// <param name="days">The days, from one to many; no date twice.</param>
+    /// <returns>The series from the earliest to the latest day.</returns>
+    /// <exception cref="ArgumentNullException">The days, or one of them, is <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentException">There is no day, or a date is there twice.</exception>
+    public static DailyTemperatures FromDays(IEnumerable<DailyTemperature> days)
+    {
+        DailyTemperature[] sorted = [.. Guard.NotNull(days)];
+        if (sorted.Length == 0)
+            throw new ArgumentException("days held no days; allowed: 1 or more.", nameof(days));
+        foreach (DailyTemperature day in sorted)
+            Guard.NotNull(day, nameof(days));
+        Array.Sort(sorted, (left, right) => left.Date.CompareTo(right.Date));
+
+        DateOnly start = sorted[0].Date;
+        double[] lowsCelsius = new double[sorted[^1].Date.DayNumber - start.DayNumber + 1];
+        double[] highsCelsius = new double[lowsCelsius.Length];
+        lowsCelsius.AsSpan().Fill(double.NaN);
+        highsCelsius.AsSpan().Fill(double.NaN);
+        foreach (DailyTemperature day in sorted)
+        {
+            int index = day.Date.DayNumber - start.DayNumber;
+            if (!double.IsNaN(lowsCelsius[index]))
+                throw new ArgumentException($"days held {AirTemperature.Text(day.Date)} twice; allowed: each date once.", nameof(days));
+            lowsCelsius[index] = Boundary.Celsius(day.Minimum);
+            highsCelsius[index] = Boundary.Celsius(day.Maximum);
+        }
+
+        return new DailyTemperatures(start, lowsCelsius, highsCelsius);
+    }
+
+    /// <summary>Cuts out a run of days, without copying.</summary>
+    /// <param name="first">The first day of the run; a day of this series.</param>
+    /// <param name="last">The last day of the run; a day of this series, not before <paramref name="first"/>.</param>
+    /// <returns>The days from the first to the last, both included.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A date is not in the series, or the last is before the first.</exception>
+    public DailyTemperatures Between(DateOnly first, DateOnly last)
+    {
+        int from = IndexOf(first, nameof(first));
+        int to = IndexOf(last, nameof(last));
+        if (to < from)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(last), $"last was {AirTemperature.Text(last)}; allowed: not before first, {AirTemperature.Text(first)}.");
+        }
+
+        int count = to - from + 1;
+        return count == Count ? this : new DailyTemperatures(first, minimaCelsius.Slice(from, count), maximaCelsius.Slice(from, count));
+    }
+
+    /// <summary>Looks up a day.</summary>
+    /// <param name="date">Any date.</param>
+    /// <param name="day">The day's temperatures, where they are known.</param>
+    /// <returns><see langword="false"/> where the day is missing or outside the series.</returns>
+    public bool TryGet(DateOnly date, [NotNullWhen(true)] out DailyTemperature? day)
+    {
+        day = date < Start || date > End ? null : At(date.DayNumber - Start.DayNumber);
+        return day is not null;
+    }
+
+    /// <summary>The days that are not missing, in order.</summary>
+    /// <returns>From no days to <see cref="Count"/>.</returns>
+    public IEnumerable<DailyTemperature> KnownDays()
+    {
+        for (int index = 0; index < Count; index++)
+        {
+            if (At(index) is DailyTemperature day)
+                yield return day;
+        }
+    }
+
+    /// <summary>Whether another series has the same days and the same temperatures, missing ones included.</summary>
+    /// <param name="other">Another series.</param>
+    /// <returns><see langword="true"/> where both are the same.</returns>
+    public bool Equals(DailyTemperatures? other) => other is not null && Start == other.Start
+        && MinimaCelsius.SequenceEqual(other.MinimaCelsius) && MaximaCelsius.SequenceEqual(other.MaximaCelsius);
+
+    /// <inheritdoc/>
+    public override int GetHashCode()
+    {
+        HashCode hash = default;
+        hash.Add(Start);
+        foreach (double minimumCelsius in MinimaCelsius)
+            hash.Add(minimumCelsius);
+        return hash.ToHashCode();
+    }
+
+    /// <summary>The series in metric units and invariant culture.</summary>
+    /// <returns>One line: first and last day, number of days and of missing ones, lowest and highest temperature.</returns>
+    public override string ToString() => ToString(TextStyle.Default);
+
+    /// <summary>The series as one line of text.</summary>
+    /// <param name="format"><c>M</c> or nothing for metric units, <c>U</c> for US customary ones.</param>
+    /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
+    /// <returns>One line: first and last day, number of days and of missing ones, lowest and highest temperature.</returns>
+    /// <exception cref="FormatException">The format is another one.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => ToString(TextStyle.Parse(format, formatProvider));
+
+    DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new("Daily temperatures")
+    {
+        Rows =
+        [
+            new DisplayRow("first day", AirTemperature.Text(Start)),
+            new DisplayRow("last day", AirTemperature.Text(End)),
+            new DisplayRow("days", QuantityText.Of(Count, style)),
+            new DisplayRow("missing", QuantityText.Of(MissingCount, style)),
+            new DisplayRow("temperatures", Extremes(style)),
+        ],
+    };
+
+    private string ToString(TextStyle style) =>
+        $"{AirTemperature.Text(Start)} to {AirTemperature.Text(End)}: {QuantityText.Of(Count, style)} {(Count == 1 ? "day" : "days")}, "
+        + $"{QuantityText.Of(MissingCount, style)} missing, {Extremes(style)}";
+
+    private string Extremes(TextStyle style)
+    {
+        double lowestCelsius = double.PositiveInfinity;
+        double highestCelsius = double.NegativeInfinity;
+        for (int index = 0; index < Count; index++)
+        {
+            // A comparison with a missing day is false.
+            lowestCelsius = MinimaCelsius[index] < lowestCelsius ? MinimaCelsius[index] : lowestCelsius;
+            highestCelsius = MaximaCelsius[index] > highestCelsius ? MaximaCelsius[index] : highestCelsius;
+        }
+
+        return MissingCount == Count
+            ? "no temperature known"
+            : $"{QuantityText.Of(Temperature.FromDegreesCelsius(lowestCelsius), style)} to {QuantityText.Of(Temperature.FromDegreesCelsius(highestCelsius), style)}";
+    }
+
+    private DateOnly[] FindMissing()
+    {
+        List<DateOnly> dates = new(MissingCount);
+        for (int index = 0; index < Count; index++)
+        {
+            if (double.IsNaN(MinimaCelsius[index]))
+                dates.Add(Start.AddDays(index));
+        }
+
+        return [.. dates];
+    }
+
+    private DailyTemperature? At(int index) => double.IsNaN(MinimaCelsius[index])
+        ? null
+        : new DailyTemperature(
+            Start.AddDays(index), Temperature.FromDegreesCelsius(MinimaCelsius[index]), Temperature.FromDegreesCelsius(MaximaCelsius[index]));
+
+    private int IndexOf(DateOnly date, string parameter) => date >= Start && date <= End
+        ? date.DayNumber - Start.DayNumber
+        : throw new ArgumentOutOfRangeException(
+            parameter, $"{parameter} was {AirTemperature.Text(date)}; allowed: from {AirTemperature.Text(Start)} to {AirTemperature.Text(End)}.");
 }

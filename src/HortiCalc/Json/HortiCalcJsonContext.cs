@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Climate;
 using HortiCalc.Evidence;
 using UnitsNet;
 
@@ -43,6 +44,7 @@ namespace HortiCalc.Json;
         typeof(ThermalTimeConverter),
         typeof(ExchangeableChargeConverter),
         typeof(VolumetricChargeConverter),
+        typeof(DailyTemperaturesConverter),
     ])]
 
 // Evidence
@@ -62,6 +64,8 @@ namespace HortiCalc.Json;
 // Mixes
 
 // Climate
+[JsonSerializable(typeof(DailyTemperature))]
+[JsonSerializable(typeof(DailyTemperatures))]
 
 // Season
 public sealed partial class HortiCalcJsonContext : JsonSerializerContext;
