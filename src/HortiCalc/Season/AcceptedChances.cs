@@ -5,32 +5,36 @@ namespace HortiCalc.Season;
 
 /// <summary>How much risk the grower accepts: each a chance in one year, above 0 and below 100 %.</summary>
 /// <remarks>
-/// The defaults are custom, not science. One year in ten is the first level that freeze tables print; a grower who cannot
+/// <see cref="Usual"/> is custom, not science. One year in ten is the first level that freeze tables print; a grower who cannot
 /// cover or replace plants takes less, one who can takes more. One year in five for the harvest is the custom of planning
 /// for four years out of five.
 /// </remarks>
 public sealed record AcceptedChances
 {
     /// <summary>Says how much risk the grower accepts.</summary>
-    /// <param name="coldAfterPlantingOut">That a night which hurts the crop comes after planting out. Default 10 %.</param>
-    /// <param name="freezeBeforePruningHeals">That the first freeze of autumn comes before the weeks allowed after the last pruning are over. Default 10 %.</param>
-    /// <param name="coldBeforeIndoors">That a night which hurts the plant comes before it is brought indoors. Default 10 %.</param>
-    /// <param name="laterHarvest">That the first harvest comes later than the date given. Default 20 %.</param>
-    /// <param name="tooFewPlants">That fewer seeds or cuttings succeed than there are places for. Default 10 %.</param>
+    /// <param name="coldAfterPlantingOut">That a night which hurts the crop comes after planting out.</param>
+    /// <param name="freezeBeforePruningHeals">That the first freeze of autumn comes before the weeks allowed after the last pruning are over.</param>
+    /// <param name="coldBeforeIndoors">That a night which hurts the plant comes before it is brought indoors.</param>
+    /// <param name="laterHarvest">That the first harvest comes later than the date given.</param>
+    /// <param name="tooFewPlants">That fewer seeds or cuttings succeed than there are places for.</param>
     /// <exception cref="ArgumentOutOfRangeException">A chance is not above 0 and below 100 %.</exception>
     public AcceptedChances(
-        Ratio? coldAfterPlantingOut = null,
-        Ratio? freezeBeforePruningHeals = null,
-        Ratio? coldBeforeIndoors = null,
-        Ratio? laterHarvest = null,
-        Ratio? tooFewPlants = null)
+        Ratio coldAfterPlantingOut, Ratio freezeBeforePruningHeals, Ratio coldBeforeIndoors, Ratio laterHarvest, Ratio tooFewPlants)
     {
-        ColdAfterPlantingOut = Checked(coldAfterPlantingOut, 10, nameof(coldAfterPlantingOut));
-        FreezeBeforePruningHeals = Checked(freezeBeforePruningHeals, 10, nameof(freezeBeforePruningHeals));
-        ColdBeforeIndoors = Checked(coldBeforeIndoors, 10, nameof(coldBeforeIndoors));
-        LaterHarvest = Checked(laterHarvest, 20, nameof(laterHarvest));
-        TooFewPlants = Checked(tooFewPlants, 10, nameof(tooFewPlants));
+        ColdAfterPlantingOut = Checked(coldAfterPlantingOut, nameof(coldAfterPlantingOut));
+        FreezeBeforePruningHeals = Checked(freezeBeforePruningHeals, nameof(freezeBeforePruningHeals));
+        ColdBeforeIndoors = Checked(coldBeforeIndoors, nameof(coldBeforeIndoors));
+        LaterHarvest = Checked(laterHarvest, nameof(laterHarvest));
+        TooFewPlants = Checked(tooFewPlants, nameof(tooFewPlants));
     }
+
+    /// <summary>One year in ten for each, and one year in five for the harvest.</summary>
+    public static AcceptedChances Usual { get; } = new(
+        coldAfterPlantingOut: Ratio.FromPercent(10),
+        freezeBeforePruningHeals: Ratio.FromPercent(10),
+        coldBeforeIndoors: Ratio.FromPercent(10),
+        laterHarvest: Ratio.FromPercent(20),
+        tooFewPlants: Ratio.FromPercent(10));
 
     /// <summary>That a night which hurts the crop comes after planting out.</summary>
     public Ratio ColdAfterPlantingOut { get; }
@@ -47,11 +51,9 @@ public sealed record AcceptedChances
     /// <summary>That fewer seeds or cuttings succeed than there are places for.</summary>
     public Ratio TooFewPlants { get; }
 
-    private static Ratio Checked(Ratio? chance, double defaultPercent, string parameter)
+    private static Ratio Checked(Ratio chance, string parameter)
     {
-        if (chance is not Ratio given)
-            return Ratio.FromPercent(defaultPercent);
-        Guard.Between(Boundary.Fraction(given) * 100, 0, 100, "%", parameter);
-        return HouseUnits.Normalise(given);
+        Guard.Between(Boundary.Fraction(chance) * 100, 0, 100, "%", parameter);
+        return HouseUnits.Normalise(chance);
     }
 }
