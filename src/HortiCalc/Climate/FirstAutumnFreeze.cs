@@ -1,0 +1,114 @@
+using HortiCalc.Display;
+using HortiCalc.Evidence;
+using HortiCalc.Units;
+using UnitsNet;
+
+namespace HortiCalc.Climate;
+
+/// <summary>When the first freeze of the cold season comes, in or after autumn: the date tender plants must be in by.</summary>
+/// <remarks>See <see cref="FreezeDateDistribution"/> for the two kinds of chance.</remarks>
+/// <example><code>
+/// FirstAutumnFreeze autumn = FirstAutumnFreeze.FromTable(
+/// [
+///     new TabulatedFreezeDate(Ratio.FromPercent(10), new MonthDay(10, 2)),
+///     new TabulatedFreezeDate(Ratio.FromPercent(50), new MonthDay(10, 16)),
+///     new TabulatedFreezeDate(Ratio.FromPercent(90), new MonthDay(10, 30)),
+/// ]);
+/// Estimate&lt;MonthDay&gt;? bringIn = autumn.DateWithChanceOfEarlierFreeze(Ratio.FromPercent(5));
+/// Estimate&lt;Ratio&gt; risk = autumn.ChanceOfFreezeBefore(new MonthDay(10, 10));
+/// </code></example>
+[TypeFormatterSource(typeof(DisplayFormatters))]
+public sealed record FirstAutumnFreeze : FreezeDateDistribution
+{
+    /// <summary>Puts a distribution together.</summary>
+    /// <param name="shareOfSeasonsWithFreeze">The share of the seasons that have a freeze, from 0 % to 100 %.</param>
+    /// <param name="givenAFreeze">The dates of the seasons with a freeze, for instance <see cref="NormalFreezeDates"/>; none where they are not known.</param>
+    /// <param name="seasons">How many seasons it rests on, or <see langword="null"/> where that is not known.</param>
+    /// <param name="fitError">The root mean square difference to a table it was fitted to.</param>
+    /// <param name="cautions">What to take care of; <see langword="null"/> for the usual cautions.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not from 0 % to 100 %, the seasons are fewer than 1, or the error is negative.</exception>
+    /// <exception cref="ArgumentException">There are dates although no season has a freeze.</exception>
+    public FirstAutumnFreeze(
+        Ratio shareOfSeasonsWithFreeze,
+        FreezeDates? givenAFreeze,
+        int? seasons = null,
+        Duration? fitError = null,
+        IReadOnlyList<Caution>? cautions = null)
+        : base(shareOfSeasonsWithFreeze, givenAFreeze, seasons, fitError, cautions)
+    {
+    }
+
+    private protected override string Subject => "first freeze in autumn";
+
+    /// <summary>
+    /// Continues a published table whose chances count all seasons, as the older national tables do: the chance that a freeze
+    /// comes on the printed date or earlier.
+    /// </summary>
+    /// <param name="dates">Two or more dates of one threshold, in any order; levels printed without a date tell about the share and may be given too.</param>
+    /// <param name="share">
+    /// The share of seasons with a freeze, where it is known. Else it is estimated with the dates from three of them on, and
+    /// taken as 100 % where the dates fit that to within 0.75 days, as far as whole days can tell.
+    /// </param>
+    /// <returns>The distribution through all dates by least squares, with the error of the fit.</returns>
+    /// <exception cref="ArgumentNullException">The dates are <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentException">
+    /// There are fewer than two dates, a chance comes twice, the dates do not become later as the chance rises, or the table
+    /// has levels without a date, two dates and no share.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">The share contradicts the table.</exception>
+    public static FirstAutumnFreeze FromTable(IReadOnlyList<TabulatedFreezeDate> dates, Ratio? share = null)
+    {
+        FreezeTableFit fit = FreezeTableFit.Of(dates, share is Ratio given ? Boundary.Fraction(given) : null, direction: 1);
+        return new FirstAutumnFreeze(Ratio.FromPercent(fit.Share * 100), fit.Spread, null, fit.FitError, fit.Cautions);
+    }
+
+    /// <summary>
+    /// Continues a published table whose chances are given that the season has a freeze, as the 1981-2010 normals of the United
+    /// States are.
+    /// </summary>
+    /// <param name="dates">Two or more dates of one threshold, in any order.</param>
+    /// <param name="share">The share of seasons with a freeze, which such a table does not tell; above 0 %.</param>
+    /// <returns>The distribution through all dates by least squares, with the error of the fit.</returns>
+    /// <exception cref="ArgumentNullException">The dates are <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentException">There are fewer than two dates, a chance comes twice, or the dates do not become later as the chance rises.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 % and at most 100 %.</exception>
+    public static FirstAutumnFreeze FromTableGivenAFreeze(IReadOnlyList<TabulatedFreezeDate> dates, Ratio share)
+    {
+        FreezeTableFit fit = FreezeTableFit.Of(dates, share: 1, direction: 1);
+        Guard.Positive(Boundary.Fraction(share) * 100, "%", nameof(share));
+        return new FirstAutumnFreeze(share, fit.Spread, null, fit.FitError, fit.Cautions);
+    }
+
+    /// <summary>The date before which a freeze has come in a given share of all seasons.</summary>
+    /// <param name="chance">The chance, above 0 % and below 100 %, that the season has a freeze on the date or earlier. Seasons without a freeze count.</param>
+    /// <returns>
+    /// The date; <see langword="null"/> where there is none: so many seasons do not have a freeze at all
+    /// (<paramref name="chance"/> is <see cref="FreezeDateDistribution.ShareOfSeasonsWithFreeze"/> or more), or the date would lie
+    /// more than half a year from the middle one.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
+    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? DateWithChanceOfEarlierFreeze(Ratio chance) => DateOverAllSeasons(chance, earlier => earlier);
+
+    /// <summary>The date before which a freeze has come in a given share of the seasons that have a freeze.</summary>
+    /// <param name="chance">The chance, above 0 % and below 100 %, that the first freeze comes on the date or earlier, given that the season has one.</param>
+    /// <returns>The date; <see langword="null"/> where no season has a freeze, or it would lie more than half a year from the middle one.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
+    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? DateWithChanceOfEarlierFreezeGivenAFreeze(Ratio chance) => DateGivenAFreeze(chance, earlier => earlier);
+
+    /// <summary>The chance that a season has a freeze on a day or earlier. Seasons without a freeze count.</summary>
+    /// <param name="date">The day, taken in the year around the middle date.</param>
+    /// <returns>The chance over all seasons.</returns>
+    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Ratio> ChanceOfFreezeBefore(MonthDay date) => ChanceOverAllSeasons(date, before => before);
+
+    /// <summary>The chance that the first freeze comes on a day or earlier, given that the season has one.</summary>
+    /// <param name="date">The day, taken in the year around the middle date.</param>
+    /// <returns>The chance over the seasons with a freeze; <see langword="null"/> where no season has one.</returns>
+    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Ratio>? ChanceOfFreezeBeforeGivenAFreeze(MonthDay date) => ChanceGivenAFreeze(date, before => before);
+
+    private protected override IEnumerable<DisplayRow> ChanceRows(TextStyle style) => !HasDates ? [] : FreezeDisplay.Rows(
+        "chance of a freeze on or before", chance => DateWithChanceOfEarlierFreeze(chance), style);
+}

@@ -1,0 +1,62 @@
+using HortiCalc.Units;
+using UnitsNet;
+
+namespace HortiCalc.Climate;
+
+/// <summary>How a record is cut into cold seasons and turned into chances.</summary>
+/// <remarks>Immutable; equal when all members are equal.</remarks>
+public sealed record FreezeClimateOptions
+{
+    /// <summary>Chooses how a record is cut and turned into chances; every choice has a default.</summary>
+    /// <param name="hemisphere">The hemisphere, or <see langword="null"/> to take it from the latitude or, without one, from the record.</param>
+    /// <param name="latitude">The latitude, north positive; the equator counts as northern.</param>
+    /// <param name="seasonStart">
+    /// The first day of the cold season, which parts spring from autumn; <see langword="null"/> for 1 August in the north and
+    /// 1 February in the south, where the national normals of the United States cut.
+    /// </param>
+    /// <param name="missingDaysThatDrop">How many missing days before a freeze is met leave a season out; 1 for the strictest rule.</param>
+    /// <param name="method">How dates are turned into chances.</param>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The latitude is not from -90° to 90°, the missing days are fewer than 1, or a choice is not a defined one.
+    /// </exception>
+    /// <exception cref="ArgumentException">The latitude lies on the other hemisphere.</exception>
+    public FreezeClimateOptions(
+        Hemisphere? hemisphere = null,
+        Angle? latitude = null,
+        MonthDay? seasonStart = null,
+        int missingDaysThatDrop = FreezeEvidence.MissingDaysThatDrop,
+        FreezeDateMethod method = FreezeDateMethod.MixedNormal)
+    {
+        Hemisphere = hemisphere is Hemisphere half ? Guard.Defined(half, nameof(hemisphere)) : null;
+        if (latitude is Angle angle)
+        {
+            double degrees = Guard.Within(Boundary.Degrees(angle), -90, 90, "°", nameof(latitude));
+            Latitude = HouseUnits.Normalise(angle);
+            Hemisphere byLatitude = degrees < 0 ? Climate.Hemisphere.Southern : Climate.Hemisphere.Northern;
+            if (degrees != 0 && Hemisphere is not null && Hemisphere != byLatitude)
+                throw new ArgumentException($"latitude was {Guard.Number(degrees)} °; allowed: one on the hemisphere given, {Hemisphere}.", nameof(latitude));
+        }
+
+        SeasonStart = seasonStart;
+        MissingDaysThatDrop = Guard.AtLeast(missingDaysThatDrop, 1);
+        Method = Guard.Defined(method);
+    }
+
+    /// <summary>The hemisphere, or <see langword="null"/> to take it from the latitude or the record.</summary>
+    public Hemisphere? Hemisphere { get; }
+
+    /// <summary>The latitude, north positive, or <see langword="null"/>.</summary>
+    public Angle? Latitude { get; }
+
+    /// <summary>The first day of the cold season, or <see langword="null"/> for the usual one of the hemisphere.</summary>
+    public MonthDay? SeasonStart { get; }
+
+    /// <summary>How many missing days before a freeze is met leave a season out.</summary>
+    public int MissingDaysThatDrop { get; }
+
+    /// <summary>How dates are turned into chances.</summary>
+    public FreezeDateMethod Method { get; }
+
+    internal Hemisphere? KnownHemisphere => Hemisphere
+        ?? (Latitude is Angle angle ? Boundary.Degrees(angle) < 0 ? Climate.Hemisphere.Southern : Climate.Hemisphere.Northern : null);
+}

@@ -1,0 +1,154 @@
+using System.Text.Json.Serialization;
+using HortiCalc.Display;
+using HortiCalc.Evidence;
+using HortiCalc.Units;
+using UnitsNet;
+
+namespace HortiCalc.Climate;
+
+/// <summary>
+/// When the freeze at one end of the cold season comes: in which share of the seasons there is one, and how its date is
+/// spread over the seasons that have one. A mixed distribution, of freeze or no freeze and of dates.
+/// </summary>
+/// <remarks>
+/// <para>
+/// Every chance is one of two, and the names tell which. Over all seasons, those without a freeze included: what a grower
+/// means by "one year in ten", and what the older national tables print. Or given that the season has a freeze: what the
+/// 1981-2010 normals of the United States print. Where every season has a freeze the two are the same; where half of them
+/// have one, they lie weeks apart.
+/// </para>
+/// <para>
+/// Two kinds, because the directions differ: <see cref="LastSpringFreeze"/> asks what comes later,
+/// <see cref="FirstAutumnFreeze"/> what came earlier. Immutable; equal when all members are equal.
+/// </para>
+/// </remarks>
+public abstract record FreezeDateDistribution : IFormattable, IDisplayable
+{
+    private protected FreezeDateDistribution(
+        Ratio shareOfSeasonsWithFreeze, FreezeDates? givenAFreeze, int? seasons, Duration? fitError, IReadOnlyList<Caution>? cautions)
+    {
+        Share = Guard.Within(Boundary.Fraction(shareOfSeasonsWithFreeze) * 100, 0, 100, "%", nameof(shareOfSeasonsWithFreeze)) / 100;
+        ShareOfSeasonsWithFreeze = HouseUnits.Normalise(shareOfSeasonsWithFreeze);
+        GivenAFreeze = Share > 0 || givenAFreeze is null
+            ? givenAFreeze
+            : throw new ArgumentException("givenAFreeze held dates; allowed: none where no season has a freeze.", nameof(givenAFreeze));
+        Seasons = seasons is int count ? Guard.AtLeast(count, 1, nameof(seasons)) : null;
+        FitError = fitError is Duration error
+            ? Duration.FromDays(Guard.NotNegative(Boundary.Days(error), "days", nameof(fitError)))
+            : null;
+        Cautions = ValueList<Caution>.Of(cautions ?? FreezeEvidence.Always);
+    }
+
+    /// <summary>The share of the seasons that have a freeze.</summary>
+    public Ratio ShareOfSeasonsWithFreeze { get; }
+
+    /// <summary>The dates of the seasons with a freeze; <see langword="null"/> where there were too few of them to tell.</summary>
+    public FreezeDates? GivenAFreeze { get; }
+
+    /// <summary>How many seasons it rests on; <see langword="null"/> where that is not known.</summary>
+    public int? Seasons { get; }
+
+    /// <summary>The root mean square difference to the dates of a printed table; <see langword="null"/> where it was not fitted to one.</summary>
+    public Duration? FitError { get; }
+
+    /// <summary>What to take care of; every answer carries these.</summary>
+    public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>
+    /// Whether dates can be given. Not where no season had a freeze, nor where fewer than five had one: then only
+    /// <see cref="ShareOfSeasonsWithFreeze"/> is known.
+    /// </summary>
+    [JsonIgnore]
+    public bool HasDates => GivenAFreeze is not null;
+
+    internal double Share { get; }
+
+    /// <summary>What the distribution is of: the title of its display.</summary>
+    private protected abstract string Subject { get; }
+
+    /// <summary>The distribution in metric units and invariant culture.</summary>
+    /// <returns>One line: the freeze, the dates, the share of seasons, the number of seasons.</returns>
+    public sealed override string ToString() => ToString(TextStyle.Default);
+
+    /// <summary>The distribution as one line of text.</summary>
+    /// <param name="format"><c>M</c> or nothing for the day first, <c>U</c> for the month first.</param>
+    /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
+    /// <returns>One line: the freeze, the dates, the share of seasons, the number of seasons.</returns>
+    /// <exception cref="FormatException">The format is another one.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => ToString(TextStyle.Parse(format, formatProvider));
+
+    DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new($"{Subject}: {Dates(style)}")
+    {
+        Rows =
+        [
+            .. ChanceRows(style),
+            new DisplayRow("seasons with a freeze", QuantityText.Of(ShareOfSeasonsWithFreeze, style)),
+            .. Seasons is int count ? [new DisplayRow("seasons", QuantityText.Of(count, style))] : (DisplayRow[])[],
+            .. FitError is Duration error ? [new DisplayRow("fit to the table", $"{QuantityText.Of(error, style)} root mean square")] : (DisplayRow[])[],
+            .. Cautions.Select(caution => new DisplayRow(caution.LevelWord, caution.Sentence)),
+            new DisplayRow("source", (GivenAFreeze?.MethodOverAllSeasons ?? FreezeEvidence.MixedNormal).Source.ToString()),
+        ],
+    };
+
+    private protected abstract IEnumerable<DisplayRow> ChanceRows(TextStyle style);
+
+    private protected static double Percent(Ratio chance) => Guard.Between(Boundary.Fraction(chance) * 100, 0, 100, "%", nameof(chance));
+
+    /// <summary>The day with a chance over all seasons, where <paramref name="shareBefore"/> turns a chance given a freeze into the share of dates before the day.</summary>
+    private protected Estimate<MonthDay>? DateOverAllSeasons(Ratio chance, Func<double, double> shareBefore)
+    {
+        double fraction = Percent(chance) / 100;
+        if (fraction >= Share)
+            return null;
+        FreezeDates dates = RequireDates();
+        return dates.DayWithShareBefore(shareBefore(fraction / Share)) is MonthDay day
+            ? new Estimate<MonthDay>(day, dates.MethodOverAllSeasons, cautions: Cautions)
+            : null;
+    }
+
+    private protected Estimate<MonthDay>? DateGivenAFreeze(Ratio chance, Func<double, double> shareBefore)
+    {
+        double fraction = Percent(chance) / 100;
+        if (Share == 0)
+            return null;
+        FreezeDates dates = RequireDates();
+        return dates.DayWithShareBefore(shareBefore(fraction)) is MonthDay day
+            ? new Estimate<MonthDay>(day, dates.MethodGivenAFreeze, cautions: Cautions)
+            : null;
+    }
+
+    private protected Estimate<Ratio> ChanceOverAllSeasons(MonthDay date, Func<double, double> chanceFromShareBefore)
+    {
+        if (Share == 0)
+            return new Estimate<Ratio>(Ratio.Zero, FreezeEvidence.MixedNormal, cautions: Cautions);
+        FreezeDates dates = RequireDates();
+        double fraction = Share * chanceFromShareBefore(dates.ShareBefore(date));
+        return new Estimate<Ratio>(Ratio.FromPercent(fraction * 100), dates.MethodOverAllSeasons, cautions: Cautions);
+    }
+
+    private protected Estimate<Ratio>? ChanceGivenAFreeze(MonthDay date, Func<double, double> chanceFromShareBefore)
+    {
+        if (Share == 0)
+            return null;
+        FreezeDates dates = RequireDates();
+        double fraction = chanceFromShareBefore(dates.ShareBefore(date));
+        return new Estimate<Ratio>(Ratio.FromPercent(fraction * 100), dates.MethodGivenAFreeze, cautions: Cautions);
+    }
+
+    private FreezeDates RequireDates() => GivenAFreeze ?? throw new InvalidOperationException(
+        $"Fewer than {FreezeEvidence.FewestValues} seasons had a freeze ({QuantityText.Of(ShareOfSeasonsWithFreeze, TextStyle.Default)} of {Seasons?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "the"} seasons), too few to tell its date; {nameof(HasDates)} tells before.");
+
+    private string Dates(TextStyle style) => (GivenAFreeze, Share) switch
+    {
+        ({ } dates, _) => $"about {QuantityText.Of(dates.MiddleDate, style)}",
+        (null, 0) => "no freeze",
+        _ => "too few freezes to tell a date",
+    };
+
+    private string ToString(TextStyle style)
+    {
+        string seasons = Seasons is int count ? $" of {QuantityText.Of(count, style)} seasons" : " of the seasons";
+        string cautions = Cautions.Count == 1 ? "1 caution" : $"{QuantityText.Of(Cautions.Count, style)} cautions";
+        return $"{Subject}: {Dates(style)}; a freeze in {QuantityText.Of(ShareOfSeasonsWithFreeze, style)}{seasons}; {cautions}";
+    }
+}

@@ -1,0 +1,159 @@
+using System.Globalization;
+using HortiCalc.Evidence;
+
+namespace HortiCalc.Climate;
+
+/// <summary>The methods, sources and cautions that answers about freezes carry.</summary>
+internal static class FreezeEvidence
+{
+    /// <summary>
+    /// Fewest seasons that a record must give: averages are defined over periods of at least ten years in the technical
+    /// regulations quoted by <see cref="PeriodAverages"/>.
+    /// </summary>
+    public const int FewestSeasons = 10;
+
+    /// <summary>Seasons of a standard normal, by the same regulations; fewer carry a caution.</summary>
+    public const int SeasonsOfANormal = 30;
+
+    /// <summary>
+    /// Fewest yearly values that a spread is taken from. Common practice: with five the standard deviation is known to about
+    /// 35 % (one over the root of twice the degrees of freedom), and with fewer a date is no more than a guess.
+    /// </summary>
+    public const int FewestValues = 5;
+
+    /// <summary>Missing days before a freeze is met that drop a season, by <see cref="MissingDays"/>.</summary>
+    public const int MissingDaysThatDrop = 10;
+
+    public static readonly Source MixedDistribution = new(
+        "ncdc_freeze_probability",
+        "Last freeze/frost probability (description of the data set)",
+        "NOAA National Climatic Data Center",
+        null,
+        "http://wdcosf.fh-potsdam.de/resources/gcmd-22b3623a-66c6-4616-8a6a-139ce119f672/");
+
+    public static readonly Source ConditionalNormals = new(
+        "noaa_normals_1981_2010_freeze",
+        "U.S. Climate Normals 1981-2010, technical reports in the Normals Calculation Methodology",
+        "NOAA National Centers for Environmental Information",
+        2020,
+        "https://github.com/josephbcasey/NOAA-normals-data");
+
+    public static readonly Source MissingDays = new(
+        "utah_freeze_tables",
+        "Freeze dates: help page",
+        "Utah Climate Center, Utah State University",
+        null,
+        "https://climate.usu.edu/help/freezeTable.php");
+
+    public static readonly Source PeriodAverages = new(
+        "wmo_normals",
+        "Climatological normals: definitions of the Technical Regulations",
+        "World Meteorological Organization",
+        null,
+        "http://www.wmo.int/pages/prog/wcp/wcdmp/GCDS_1.php");
+
+    public static readonly Source PlottingPosition = new(
+        "makkonen_2006",
+        "Plotting Positions in Extreme Value Analysis",
+        "Journal of Applied Meteorology and Climatology 45",
+        2006,
+        "https://journals.ametsoc.org/view/journals/apme/45/2/jam2349.1.xml");
+
+    public static readonly Source SensorHeight = new(
+        "hershfield_1974",
+        "The Frequency of Freeze-Thaw Cycles",
+        "Journal of Applied Meteorology 13(3)",
+        1974,
+        "https://journals.ametsoc.org/view/journals/apme/13/3/1520-0450_1974_013_0348_tfoftc_2_0_co_2.xml");
+
+    public static readonly Method MixedNormal = new(
+        "freeze.mixed-normal",
+        "mixed normal distribution, chance over all seasons",
+        MixedDistribution,
+        new Domain("one date a season, seasons alike and independent of one another"));
+
+    public static readonly Method NormalGivenAFreeze = new(
+        "freeze.normal-given-a-freeze",
+        "normal distribution, chance given that the season has a freeze",
+        ConditionalNormals,
+        new Domain("one date a season, seasons alike and independent of one another, seasons without a freeze set aside"));
+
+    public static readonly Method EmpiricalLength = new(
+        "freeze.length-ranked",
+        "ranked yearly lengths, chance over all years",
+        PlottingPosition,
+        new Domain("chances from 1/(n + 1) to n/(n + 1) for n yearly lengths"));
+
+    public static readonly Method EmpiricalLengthGivenAFreeze = new(
+        "freeze.length-ranked-given-a-freeze",
+        "ranked yearly lengths, chance given a freeze at both ends",
+        PlottingPosition,
+        new Domain("chances from 1/(n + 1) to n/(n + 1) for the n yearly lengths with a freeze at both ends"));
+
+    public static readonly Caution ForecastFirst = new(
+        "freeze.forecast-first",
+        CautionLevel.Care,
+        "Chances of past seasons do not know this week's weather: follow the local forecast before planting out or covering.",
+        Source.CommonPractice("freeze-forecast", "the forecast decides, the record only plans"));
+
+    public static readonly Caution SensorAboveGround = new(
+        "freeze.sheltered-sensor",
+        CautionLevel.Care,
+        "Records come from a sheltered sensor about 1.5 to 2 m up; near the ground clear calm nights are colder and freezes more frequent.",
+        SensorHeight);
+
+    public static readonly Caution YourGroundDiffers = new(
+        "freeze.site-differs",
+        CautionLevel.Care,
+        "Hollows, slopes, walls and water make your ground freeze earlier or later than the place of the record: compare them for some nights.",
+        Source.CommonPractice("freeze-site", "a garden is not the weather station"));
+
+    public static readonly Caution AssumedShare = new(
+        "freeze.share-assumed",
+        CautionLevel.Note,
+        "The table does not tell how many seasons have a freeze; every season is taken to have one.",
+        MixedDistribution);
+
+    public static readonly Caution EveryMonth = new(
+        "freeze.every-month",
+        CautionLevel.Care,
+        "The record has freezes in every month of the year: spring and autumn meet where the seasons are cut, and the dates there come from the cut.",
+        Source.CommonPractice("freeze-every-month", "a season without an end has no last freeze"));
+
+    public static readonly Caution LongestSeason = new(
+        "freeze.whole-year",
+        CautionLevel.Note,
+        "Years without a freeze on one side count as 365 days, the longest length there is.",
+        ConditionalNormals);
+
+    public static readonly IReadOnlyList<Caution> Always = [ForecastFirst, SensorAboveGround, YourGroundDiffers];
+
+    public static Caution Seasons(FreezeSide side, int used, int leftOut) => new(
+        "freeze.seasons",
+        CautionLevel.Note,
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"Rests on {used} seasons{(used < SeasonsOfANormal ? ", fewer than the 30 of a standard normal" : "")}; {leftOut} left out for missing days in {side.ToString().ToLowerInvariant()}."),
+        PeriodAverages);
+
+    /// <summary>Why the rule of missing days does not fall on all seasons alike.</summary>
+    public static readonly Caution LeftOutSeasons = new(
+        "freeze.left-out-bias",
+        CautionLevel.Note,
+        "A season with an early freeze is kept in spite of later gaps, one without a freeze is not: where some seasons have none, left-out seasons make freezes look more frequent than they are.",
+        MissingDays);
+
+    public static readonly Caution HemisphereFromData = new(
+        "freeze.hemisphere-from-data",
+        CautionLevel.Note,
+        "The hemisphere was taken from the record: its colder half-year decides.",
+        Source.CommonPractice("freeze-hemisphere", "winter is the colder half-year"));
+
+    public static Caution TableFit(int dates, double largestMissDays) => new(
+        "freeze.table-fit",
+        CautionLevel.Note,
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"Fitted to {dates} printed dates by least squares; the largest miss is {Math.Round(largestMissDays, 1, MidpointRounding.AwayFromZero)} days."),
+        MixedDistribution);
+}

@@ -1,0 +1,138 @@
+using System.Globalization;
+using HortiCalc.Units;
+
+namespace HortiCalc.Climate;
+
+/// <summary>Cuts daily minima into cold seasons and finds the freezes at their two ends.</summary>
+internal static class FreezeRecord
+{
+    /// <summary>
+    /// Half of the tenth of a degree that records are kept to. A day counts as at or below the threshold when it rounds to it:
+    /// -2.2 °C is 28 °F, although 28 °F is -2.222 °C.
+    /// </summary>
+    public const double HalfATenthCelsius = 0.05;
+
+    public static (IReadOnlyList<FreezeSeason> Seasons, IReadOnlyList<LeftOutSeason> LeftOut) Cut(
+        DateOnly recordStart, ReadOnlySpan<double> minimaCelsius, double thresholdCelsius, MonthDay seasonStart, int missingDaysThatDrop)
+    {
+        List<FreezeSeason> seasons = [];
+        List<LeftOutSeason> leftOut = [];
+        DateOnly recordEnd = recordStart.AddDays(minimaCelsius.Length - 1);
+        for (int year = recordStart.Year - 1; year <= recordEnd.Year; year++)
+        {
+            // The calendar of .NET has no day before the year 1 or after 9999.
+            if (year < 1 || year + 1 > 9999)
+                continue;
+            DateOnly start = seasonStart.InYear(year);
+            DateOnly end = seasonStart.InYear(year + 1).AddDays(-1);
+            if (end < recordStart || start > recordEnd)
+                continue;
+            seasons.Add(Season(start, end, recordStart, minimaCelsius, thresholdCelsius, missingDaysThatDrop, leftOut));
+        }
+
+        return (seasons, leftOut);
+    }
+
+    /// <summary>The hemisphere of a record by its colder half-year, or <see langword="null"/> where the two hardly differ.</summary>
+    public static Hemisphere? HemisphereOf(DateOnly recordStart, ReadOnlySpan<double> minimaCelsius)
+    {
+        double aroundJanuary = 0;
+        double aroundJuly = 0;
+        int daysAroundJanuary = 0;
+        int daysAroundJuly = 0;
+        for (int index = 0; index < minimaCelsius.Length; index++)
+        {
+            if (double.IsNaN(minimaCelsius[index]))
+                continue;
+            switch (recordStart.AddDays(index).Month)
+            {
+                case 12 or 1 or 2:
+                    aroundJanuary += minimaCelsius[index];
+                    daysAroundJanuary++;
+                    break;
+                case 6 or 7 or 8:
+                    aroundJuly += minimaCelsius[index];
+                    daysAroundJuly++;
+                    break;
+                default:
+                    break;
+            }
+        }
+
+        if (daysAroundJanuary == 0 || daysAroundJuly == 0)
+            return null;
+        double julyMinusJanuary = aroundJuly / daysAroundJuly - aroundJanuary / daysAroundJanuary;
+        return Math.Abs(julyMinusJanuary) < 1 ? null : julyMinusJanuary > 0 ? Hemisphere.Northern : Hemisphere.Southern;
+    }
+
+    /// <summary>Whether every month of the calendar has a day at or below the threshold.</summary>
+    public static bool HasFreezeInEveryMonth(DateOnly recordStart, ReadOnlySpan<double> minimaCelsius, double thresholdCelsius)
+    {
+        int months = 0;
+        for (int index = 0; index < minimaCelsius.Length; index++)
+        {
+            if (IsFreeze(minimaCelsius[index], thresholdCelsius))
+                months |= 1 << recordStart.AddDays(index).Month;
+        }
+
+        return months == 0b1_1111_1111_1110;
+    }
+
+    private static FreezeSeason Season(
+        DateOnly start,
+        DateOnly end,
+        DateOnly recordStart,
+        ReadOnlySpan<double> minimaCelsius,
+        double thresholdCelsius,
+        int missingDaysThatDrop,
+        List<LeftOutSeason> leftOut)
+    {
+        int first = start.DayNumber - recordStart.DayNumber;
+        int last = end.DayNumber - recordStart.DayNumber;
+        (int? autumnIndex, int missingBeforeFirst) = Search(minimaCelsius, first, last, thresholdCelsius, step: 1);
+        (int? springIndex, int missingAfterLast) = Search(minimaCelsius, last, first, thresholdCelsius, step: -1);
+        bool isAutumnKnown = missingBeforeFirst < missingDaysThatDrop;
+        bool isSpringKnown = missingAfterLast < missingDaysThatDrop;
+        if (!isAutumnKnown)
+            leftOut.Add(new LeftOutSeason(start, FreezeSide.Autumn, missingBeforeFirst, Reason(FreezeSide.Autumn, missingBeforeFirst, autumnIndex is not null, missingDaysThatDrop)));
+        if (!isSpringKnown)
+            leftOut.Add(new LeftOutSeason(start, FreezeSide.Spring, missingAfterLast, Reason(FreezeSide.Spring, missingAfterLast, springIndex is not null, missingDaysThatDrop)));
+
+        int missing = 0;
+        for (int index = first; index <= last; index++)
+            missing += IsKnown(minimaCelsius, index) ? 0 : 1;
+        return new FreezeSeason(
+            start,
+            end,
+            isAutumnKnown,
+            isAutumnKnown && autumnIndex is int autumn ? recordStart.AddDays(autumn) : null,
+            isSpringKnown,
+            isSpringKnown && springIndex is int spring ? recordStart.AddDays(spring) : null,
+            missing);
+    }
+
+    /// <summary>The first freeze from one end of the season, and how many missing days come before it.</summary>
+    private static (int? Index, int Missing) Search(ReadOnlySpan<double> minimaCelsius, int from, int to, double thresholdCelsius, int step)
+    {
+        int missing = 0;
+        for (int index = from; index != to + step; index += step)
+        {
+            if (!IsKnown(minimaCelsius, index))
+                missing++;
+            else if (IsFreeze(minimaCelsius[index], thresholdCelsius))
+                return (index, missing);
+        }
+
+        return (null, missing);
+    }
+
+    private static bool IsKnown(ReadOnlySpan<double> minimaCelsius, int index) =>
+        index >= 0 && index < minimaCelsius.Length && !double.IsNaN(minimaCelsius[index]);
+
+    /// <summary>Not a number is never a freeze.</summary>
+    private static bool IsFreeze(double minimumCelsius, double thresholdCelsius) => minimumCelsius < thresholdCelsius + HalfATenthCelsius;
+
+    private static string Reason(FreezeSide side, int missing, bool hasFreeze, int missingDaysThatDrop) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{missing} days are missing {(hasFreeze ? side == FreezeSide.Autumn ? "before the first known freeze" : "after the last known freeze" : "and no freeze is known")}; {missingDaysThatDrop} leave it out");
+}
