@@ -3,14 +3,20 @@ namespace HortiCalc.Season;
 /// <summary>A job of the season that has a date.</summary>
 public enum PlanStep
 {
-    /// <summary>Sow, or take cuttings.</summary>
-    Start,
+    /// <summary>Sow, indoors or where the crop grows.</summary>
+    Sow,
+
+    /// <summary>Take cuttings.</summary>
+    TakeCuttings,
 
     /// <summary>Move into a larger pot.</summary>
     PotOn,
 
-    /// <summary>Plant out, or set pots outside.</summary>
+    /// <summary>Plant into the bed.</summary>
     PlantOut,
+
+    /// <summary>Set pots outside.</summary>
+    SetOutside,
 
     /// <summary>The first harvest.</summary>
     Harvest,
