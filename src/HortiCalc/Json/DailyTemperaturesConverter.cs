@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using HortiCalc.Climate;
@@ -30,16 +29,16 @@ internal sealed class DailyTemperaturesConverter : JsonConverter<DailyTemperatur
             switch (property)
             {
                 case "start":
-                    start = Date(ref reader);
+                    start = JsonSeries.Date(ref reader, Name, property);
                     break;
                 case "unit":
-                    unit = Unit(ref reader);
+                    unit = Unit(JsonSeries.Text(ref reader, Name, property));
                     break;
                 case "minima":
-                    minima = Numbers(ref reader, property);
+                    minima = JsonSeries.Numbers(ref reader, Name, property);
                     break;
                 case "maxima":
-                    maxima = Numbers(ref reader, property);
+                    maxima = JsonSeries.Numbers(ref reader, Name, property);
                     break;
                 default:
                     throw new JsonException($"{Name}: unknown property \"{property}\"; expected {Example}.");
@@ -65,60 +64,18 @@ internal sealed class DailyTemperaturesConverter : JsonConverter<DailyTemperatur
     public override void Write(Utf8JsonWriter writer, DailyTemperatures value, JsonSerializerOptions options)
     {
         writer.WriteStartObject();
-        writer.WriteString("start", value.Start.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        writer.WriteString("start", JsonSeries.Text(value.Start));
         writer.WriteString("unit", "°C");
-        Write(writer, "minima", value.MinimaCelsius);
-        Write(writer, "maxima", value.MaximaCelsius);
+        JsonSeries.Write(writer, "minima", value.MinimaCelsius);
+        JsonSeries.Write(writer, "maxima", value.MaximaCelsius);
         writer.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter writer, string property, ReadOnlySpan<double> values)
+    private static TemperatureUnit Unit(string text) => text switch
     {
-        writer.WriteStartArray(property);
-        foreach (double value in values)
-        {
-            if (double.IsNaN(value))
-                writer.WriteNullValue();
-            else
-                writer.WriteNumberValue(value);
-        }
-
-        writer.WriteEndArray();
-    }
-
-    private static DateOnly Date(ref Utf8JsonReader reader) =>
-        reader.TokenType == JsonTokenType.String
-        && DateOnly.TryParseExact(reader.GetString(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
-            ? date
-            : throw new JsonException($"{Name}: expected a date such as \"2024-02-28\" for \"start\".");
-
-    private static TemperatureUnit Unit(ref Utf8JsonReader reader)
-    {
-        string? text = reader.TokenType == JsonTokenType.String ? reader.GetString() : null;
-        return text switch
-        {
-            "°C" => TemperatureUnit.DegreeCelsius,
-            "°F" => TemperatureUnit.DegreeFahrenheit,
-            "K" => TemperatureUnit.Kelvin,
-            _ => throw new JsonException($"{Name}: unknown unit \"{text}\"; known: °C, °F, K."),
-        };
-    }
-
-    private static double[] Numbers(ref Utf8JsonReader reader, string property)
-    {
-        if (reader.TokenType != JsonTokenType.StartArray)
-            throw new JsonException($"{Name}: expected a list of numbers for \"{property}\", found {reader.TokenType}.");
-        List<double> numbers = [];
-        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
-        {
-            numbers.Add(reader.TokenType switch
-            {
-                JsonTokenType.Null => double.NaN,
-                JsonTokenType.Number when reader.TryGetDouble(out double number) => number,
-                _ => throw new JsonException($"{Name}: expected numbers or null in \"{property}\", found {reader.TokenType}."),
-            });
-        }
-
-        return [.. numbers];
-    }
+        "°C" => TemperatureUnit.DegreeCelsius,
+        "°F" => TemperatureUnit.DegreeFahrenheit,
+        "K" => TemperatureUnit.Kelvin,
+        _ => throw new JsonException($"{Name}: unknown unit \"{text}\"; known: °C, °F, K."),
+    };
 }

@@ -45,6 +45,8 @@ namespace HortiCalc.Json;
         typeof(ExchangeableChargeConverter),
         typeof(VolumetricChargeConverter),
         typeof(DailyTemperaturesConverter),
+        typeof(DegreeDayMethodConverter),
+        typeof(DegreeDaySeriesConverter),
     ])]
 
 // Evidence
@@ -66,6 +68,10 @@ namespace HortiCalc.Json;
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]
 [JsonSerializable(typeof(DailyTemperatures))]
+[JsonSerializable(typeof(DegreeDayThresholds))]
+[JsonSerializable(typeof(DegreeDayMethod))]
+[JsonSerializable(typeof(DegreeDay))]
+[JsonSerializable(typeof(DegreeDaySeries))]
 
 // Season
 public sealed partial class HortiCalcJsonContext : JsonSerializerContext;
