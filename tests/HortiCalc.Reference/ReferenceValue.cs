@@ -44,6 +44,7 @@ public sealed record ReferenceValue(
     private double RoundingTolerance => (Step, IsDate) switch
     {
         ({ Length: > 0 }, _) => Parse(Step) / 2,
+        _ when IsText => 0,
         (_, true) => 1,
         _ => LastDigit(Expected) / 2,
     };

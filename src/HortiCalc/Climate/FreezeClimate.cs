@@ -121,8 +121,8 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
             FreezeRecord.Cut(days.Start, days.MinimaCelsius, thresholdCelsius, seasonStart, options.MissingDaysThatDrop);
         List<FreezeSeason> autumns = [.. seasons.Where(season => season.IsAutumnKnown)];
         List<FreezeSeason> springs = [.. seasons.Where(season => season.IsSpringKnown)];
-        RequireSeasons(autumns.Count, FreezeSide.Autumn);
-        RequireSeasons(springs.Count, FreezeSide.Spring);
+        RequireSeasons(days, autumns.Count, FreezeSide.Autumn);
+        RequireSeasons(days, springs.Count, FreezeSide.Spring);
 
         List<FreezeFreePeriod> periods = [];
         for (int i = 1; i < seasons.Count; i++)
@@ -178,13 +178,13 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         ],
     };
 
-    private static void RequireSeasons(int count, FreezeSide side)
+    private static void RequireSeasons(DailyTemperatures days, int count, FreezeSide side)
     {
         if (count < FreezeEvidence.FewestSeasons)
         {
             throw new ArgumentException(
-                $"days held {Guard.Number(count)} usable seasons in {side.ToString().ToLowerInvariant()}; allowed: {FreezeEvidence.FewestSeasons} or more ({FreezeEvidence.PeriodAverages}).",
-                "days");
+                $"days, {days}, held {Guard.Number(count)} usable seasons in {side.ToString().ToLowerInvariant()}; allowed: {FreezeEvidence.FewestSeasons} or more ({FreezeEvidence.PeriodAverages}).",
+                nameof(days));
         }
     }
 

@@ -31,6 +31,9 @@ internal sealed record FreezeTableFit(
         .. FreezeEvidence.Always,
     ];
 
+    /// <summary>Fits the dates; the share too, where it is not given and the dates can tell it.</summary>
+    /// <param name="dates">The dates of the table.</param>
+    /// <param name="share">The share of seasons with a freeze, above 0 up to 1, where it is known.</param>
     /// <param name="direction">-1 where a higher chance gives an earlier date (spring), 1 where it gives a later one (autumn).</param>
     public static FreezeTableFit Of(IReadOnlyList<TabulatedFreezeDate> dates, double? share, int direction)
     {

@@ -44,6 +44,7 @@ namespace HortiCalc.Json;
         typeof(ThermalTimeConverter),
         typeof(ExchangeableChargeConverter),
         typeof(VolumetricChargeConverter),
+        typeof(MonthDayConverter),
         typeof(DailyTemperaturesConverter),
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
@@ -72,6 +73,13 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DegreeDayMethod))]
 [JsonSerializable(typeof(DegreeDay))]
 [JsonSerializable(typeof(DegreeDaySeries))]
+[JsonSerializable(typeof(Estimate<MonthDay>))]
+[JsonSerializable(typeof(Estimate<Ratio>))]
+[JsonSerializable(typeof(Estimate<Duration>))]
+[JsonSerializable(typeof(FreezeClimate))]
+[JsonSerializable(typeof(FreezeClimateOptions))]
+[JsonSerializable(typeof(FreezeDates))]
+[JsonSerializable(typeof(TabulatedFreezeDate))]
 
 // Season
 public sealed partial class HortiCalcJsonContext : JsonSerializerContext;
