@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using HortiCalc.Climate;
 using HortiCalc.Evidence;
+using HortiCalc.Soil;
 using UnitsNet;
 
 namespace HortiCalc.Json;
@@ -14,7 +15,8 @@ namespace HortiCalc.Json;
 /// values give a <see cref="System.Text.Json.JsonException"/> that says which.
 /// </remarks>
 /// <example><code>
-/// Estimate&lt;Mass&gt; dose = Liming.FromTexture(SoilTexture.Loam, new Ph(5.5), new Ph(6.5)).Over(bed.Area);
+/// SoilReport soil = new() { PhInWater = new Ph(5.5), Texture = SoilTexture.Loam };
+/// Estimate&lt;Mass&gt; dose = Liming.Requirement(soil, new Ph(6.5), LimingMethod.UkGardenTexture).Over(Area.FromSquareMeters(4.8));
 /// string json = JsonSerializer.Serialize(dose, HortiCalcJsonContext.Default.EstimateMass);
 /// </code></example>
 [JsonSourceGenerationOptions(
@@ -48,6 +50,7 @@ namespace HortiCalc.Json;
         typeof(DailyTemperaturesConverter),
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
+        typeof(LimingMethodConverter),
     ])]
 
 // Evidence
@@ -58,6 +61,13 @@ namespace HortiCalc.Json;
 // Soil
 [JsonSerializable(typeof(Estimate<AreaDensity>))]
 [JsonSerializable(typeof(Estimate<Mass>))]
+[JsonSerializable(typeof(SoilReport))]
+[JsonSerializable(typeof(LimingMethod))]
+[JsonSerializable(typeof(ResidualLime))]
+[JsonSerializable(typeof(LimingMaterial))]
+[JsonSerializable(typeof(LimeRequirement))]
+[JsonSerializable(typeof(LimeSplit))]
+[JsonSerializable(typeof(LimeSchedule))]
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]

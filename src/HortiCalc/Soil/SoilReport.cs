@@ -1,0 +1,38 @@
+using System.Text.Json.Serialization;
+using HortiCalc.Units;
+
+namespace HortiCalc.Soil;
+
+/// <summary>What a laboratory report or a home test says of a soil. Every member may be absent; a method that needs an absent one refuses by its name.</summary>
+/// <remarks>Immutable; equal when all members are equal.</remarks>
+/// <example><code>
+/// SoilReport soil = new() { PhInWater = new Ph(5.4), Texture = SoilTexture.SandyLoam };
+/// Console.WriteLine(LimingMethod.UkGardenTexture.CanUse(soil, out _));
+/// </code></example>
+public sealed record SoilReport
+{
+    /// <summary>The pH of soil stirred in water. A pH read in calcium chloride is lower and does not belong here.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Ph? PhInWater { get; init; }
+
+    /// <summary>The pH of soil stirred in the Mehlich buffer, whose own pH is 6.6. Buffers of other names are not interchangeable with it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Ph? MehlichBufferPh { get; init; }
+
+    /// <summary>The exchangeable acidity per mass of soil, as Penn State reports it in milliequivalents per 100 grams.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ExchangeableCharge? ExchangeableAcidity { get; init; }
+
+    /// <summary>The acidity by the Mehlich buffer per volume of soil, as North Carolina reports it in milliequivalents per 100 cubic centimetres.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public VolumetricCharge? BufferAcidity { get; init; }
+
+    /// <summary>The texture class.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The class is not one of the twelve.</exception>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public SoilTexture? Texture
+    {
+        get;
+        init => field = value is { } texture ? Guard.Defined(texture, nameof(Texture)) : null;
+    }
+}
