@@ -1,5 +1,7 @@
 using System.Text.Json.Serialization;
 using HortiCalc.Climate;
+using HortiCalc.Beds;
+using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using HortiCalc.Soil;
 using UnitsNet;
@@ -71,8 +73,18 @@ namespace HortiCalc.Json;
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]
+[JsonSerializable(typeof(Estimate<Density>))]
+[JsonSerializable(typeof(Bed))]
+[JsonSerializable(typeof(AmendmentLayer))]
+[JsonSerializable(typeof(BagPurchase))]
+[JsonSerializable(typeof(BulkDensity))]
 
 // Containers
+[JsonSerializable(typeof(Container))]
+[JsonSerializable(typeof(PotSize))]
+[JsonSerializable(typeof(PotYield))]
+[JsonSerializable(typeof(MixRecipe))]
+[JsonSerializable(typeof(MixBatch))]
 
 // Mixes
 

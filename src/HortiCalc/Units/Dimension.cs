@@ -1,0 +1,23 @@
+using UnitsNet;
+
+namespace HortiCalc.Units;
+
+/// <summary>
+/// Lengths at the door of the rooms that measure shapes. Bounded above, so that no area or volume made of them can
+/// overflow; the bound lies far beyond any garden.
+/// </summary>
+internal static class Dimension
+{
+    public const double LargestMetres = 1_000_000;
+
+    public static double Positive(Length value, string parameter)
+    {
+        double metres = Boundary.Metres(value);
+        return metres is > 0 and <= LargestMetres
+            ? metres
+            : throw Guard.Refused(parameter, metres, "m", $"greater than 0 m, up to {Guard.Number(LargestMetres)} m");
+    }
+
+    public static double NotNegative(Length value, string parameter) =>
+        Guard.Within(Boundary.Metres(value), 0, LargestMetres, "m", parameter);
+}
