@@ -9,6 +9,7 @@ namespace HortiCalc.Season;
 [JsonDerivedType(typeof(ColdNightOnRecord), "cold-night-on-record")]
 [JsonDerivedType(typeof(ColdNightsRare), "cold-nights-rare")]
 [JsonDerivedType(typeof(WarmthReached), "warmth-reached")]
+[JsonDerivedType(typeof(WarmthNotReached), "warmth-not-reached")]
 [JsonDerivedType(typeof(HeatReached), "heat-reached")]
 [JsonDerivedType(typeof(CountedFromStep), "counted-from-step")]
 [JsonDerivedType(typeof(DateNotKnown), "not-known")]

@@ -1,5 +1,5 @@
+using HortiCalc.Climate;
 using HortiCalc.Units;
-using UnitsNet;
 
 namespace HortiCalc.Season;
 
@@ -7,27 +7,30 @@ namespace HortiCalc.Season;
 public sealed record HeatToMaturity : Maturity
 {
     /// <summary>Describes a crop that is ready after a sum of warmth.</summary>
-    /// <param name="sum">Degree days from planting out to the first harvest, above <paramref name="lower"/>; more than zero.</param>
-    /// <param name="lower">The temperature below which the crop makes no progress.</param>
-    /// <param name="upper">The temperature above which more warmth brings no more progress, or <see langword="null"/> where there is none.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The sum is not more than zero, a temperature is not one of open air, or the upper is not above the lower.</exception>
-    public HeatToMaturity(ThermalTime sum, Temperature lower, Temperature? upper = null)
+    /// <param name="sum">Degree days from planting out to the first harvest; more than zero.</param>
+    /// <param name="thresholds">The temperatures between which they are counted.</param>
+    /// <param name="method">The method that the sum was published with, or <see langword="null"/> for <see cref="DegreeDayMethod.SingleSine"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The sum is not more than zero.</exception>
+    /// <exception cref="ArgumentException">The method is not defined with, or without, an upper threshold as given.</exception>
+    public HeatToMaturity(ThermalTime sum, DegreeDayThresholds thresholds, DegreeDayMethod? method = null)
     {
         Guard.Positive(sum.CelsiusDays, "°C·d", nameof(sum));
-        double lowerCelsius = Guard.Within(Boundary.Celsius(lower), -20, 40, "°C", nameof(lower));
-        if (upper is Temperature given && !(Boundary.Celsius(given) > lowerCelsius && Boundary.Celsius(given) <= 60))
-            throw Guard.Refused(nameof(upper), Boundary.Celsius(given), "°C", $"above the lower, {Guard.Number(lowerCelsius)} °C, and up to 60 °C");
         Sum = sum;
-        Lower = HouseUnits.Normalise(lower);
-        Upper = upper is Temperature top ? HouseUnits.Normalise(top) : null;
+        Thresholds = Guard.NotNull(thresholds);
+        Method = method;
+        Counting.Require(thresholds, Cutoff);
     }
 
     /// <summary>Degree days from planting out to the first harvest.</summary>
     public ThermalTime Sum { get; }
 
-    /// <summary>The temperature below which the crop makes no progress.</summary>
-    public Temperature Lower { get; }
+    /// <summary>The temperatures between which they are counted.</summary>
+    public DegreeDayThresholds Thresholds { get; }
 
-    /// <summary>The temperature above which more warmth brings no more progress.</summary>
-    public Temperature? Upper { get; }
+    /// <summary>The method that the sum was published with, or <see langword="null"/> for the single sine.</summary>
+    public DegreeDayMethod? Method { get; }
+
+    internal DegreeDayMethod Counting => Method ?? DegreeDayMethod.SingleSine;
+
+    internal UpperCutoff Cutoff => Thresholds.Upper is null ? UpperCutoff.None : UpperCutoff.Horizontal;
 }

@@ -39,23 +39,23 @@ internal sealed class NormalWarmth
             meanCelsius[day] = count > 0 ? sum / count : double.NaN;
         }
 
-        coldest = Array.IndexOf(meanCelsius, meanCelsius.Where(double.IsFinite).Min());
         IsWholeYear = meanCelsius.All(double.IsFinite);
+        coldest = IsWholeYear ? Array.IndexOf(meanCelsius, meanCelsius.Min()) : 0;
     }
 
     /// <summary>Whether there is a mean for every day of the year.</summary>
     public bool IsWholeYear { get; }
 
-    public double ColdestCelsius => meanCelsius[coldest];
+    /// <summary>The coldest day of the year.</summary>
+    public MonthDay ColdestDay => MonthDay.Nearest(coldest + 1);
 
-    /// <summary>The first day after the coldest of the year whose mean is at least as warm; <see langword="null"/> where none is.</summary>
-    public MonthDay? FirstAsWarmAs(double celsius)
+    /// <summary>How many days after the coldest of the year the mean is first as warm as that; none where no day is.</summary>
+    public int? DaysUntilAsWarmAs(double celsius)
     {
         for (int offset = 0; offset < meanCelsius.Length; offset++)
         {
-            int day = (coldest + offset) % meanCelsius.Length;
-            if (meanCelsius[day] >= celsius)
-                return MonthDay.Nearest(day + 1);
+            if (meanCelsius[(coldest + offset) % meanCelsius.Length] >= celsius)
+                return offset;
         }
 
         return null;
