@@ -3,6 +3,8 @@ using HortiCalc.Climate;
 using HortiCalc.Beds;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
+using HortiCalc.Mixes;
+using HortiCalc.Season;
 using HortiCalc.Soil;
 using UnitsNet;
 
@@ -26,6 +28,7 @@ namespace HortiCalc.Json;
     UseStringEnumConverter = true,
     WriteIndented = false,
     RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     Converters =
     [
@@ -53,6 +56,7 @@ namespace HortiCalc.Json;
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
         typeof(LimingMethodConverter),
+        typeof(MixRatioConverter),
     ])]
 
 // Evidence
@@ -83,10 +87,21 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Container))]
 [JsonSerializable(typeof(PotSize))]
 [JsonSerializable(typeof(PotYield))]
-[JsonSerializable(typeof(MixRecipe))]
-[JsonSerializable(typeof(MixBatch))]
+[JsonSerializable(typeof(Containers.MixRecipe), TypeInfoPropertyName = "MediumRecipe")]
+[JsonSerializable(typeof(Containers.MixBatch), TypeInfoPropertyName = "MediumBatch")]
 
 // Mixes
+[JsonSerializable(typeof(MixRatio))]
+[JsonSerializable(typeof(Strength))]
+[JsonSerializable(typeof(Mixes.MixBatch))]
+[JsonSerializable(typeof(Estimate<Mixes.MixBatch>))]
+[JsonSerializable(typeof(Estimate<MassConcentration>))]
+[JsonSerializable(typeof(HypochloriteLabel))]
+[JsonSerializable(typeof(MixIngredient))]
+[JsonSerializable(typeof(DangerousPair))]
+[JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
+[JsonSerializable(typeof(Mixes.MixRecipe))]
+[JsonSerializable(typeof(RecipeBatch))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]
@@ -104,4 +119,10 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(TabulatedFreezeDate))]
 
 // Season
+[JsonSerializable(typeof(Garden))]
+[JsonSerializable(typeof(SeasonPlan))]
+[JsonSerializable(typeof(SupplyLine))]
+[JsonSerializable(typeof(DateLine))]
+[JsonSerializable(typeof(RiskLine))]
+[JsonSerializable(typeof(CautionLine))]
 public sealed partial class HortiCalcJsonContext : JsonSerializerContext;

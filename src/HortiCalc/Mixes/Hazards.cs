@@ -1,0 +1,92 @@
+using HortiCalc.Evidence;
+using HortiCalc.Units;
+
+namespace HortiCalc.Mixes;
+
+/// <summary>What must never meet: the published dangerous pairs, and the dangers in a list of ingredients.</summary>
+/// <remarks>An empty answer means that none of these published pairs was found, not that a mix is safe: the labels decide.</remarks>
+/// <example><code>
+/// foreach (Danger danger in Hazards.Of(MixIngredients.HouseholdBleach, MixIngredients.Vinegar))
+///     Console.WriteLine(danger);   // household bleach + vinegar: chlorine gas
+/// </code></example>
+public static class Hazards
+{
+    /// <summary>The published pairs.</summary>
+    public static IReadOnlyList<DangerousPair> Pairs { get; } = ValueList<DangerousPair>.Of(
+    [
+        new DangerousPair(IngredientClass.Hypochlorite, IngredientClass.Acid, "chlorine gas", MixCautions.NeverWithAcid),
+        new DangerousPair(IngredientClass.Hypochlorite, IngredientClass.Ammonia, "chloramine", MixCautions.NeverWithAmmonia),
+        new DangerousPair(
+            IngredientClass.Hypochlorite,
+            IngredientClass.AmmoniumFertilizer,
+            "free chlorine lost to combined chlorine",
+            new Caution(
+                "hazard.chlorine-and-ammonium-fertilizer",
+                CautionLevel.Care,
+                "Ammonium in feed turns free chlorine into combined chlorine, and the treatment fails.",
+                MixSources.CombinedChlorine)),
+        new DangerousPair(
+            IngredientClass.Hypochlorite,
+            IngredientClass.Alcohol,
+            "chloroform",
+            new Caution("hazard.bleach-and-alcohol", CautionLevel.Danger, "Bleach and alcohol make chloroform, which stuns and can kill.", MixSources.FireProtection)),
+        new DangerousPair(
+            IngredientClass.Hypochlorite, IngredientClass.CleanerOrDisinfectant, "harmful vapours", MixCautions.NeverWithOthers),
+        new DangerousPair(
+            IngredientClass.HydrogenPeroxide,
+            IngredientClass.AceticAcid,
+            "peracetic acid",
+            new Caution(
+                "hazard.peroxide-and-vinegar",
+                CautionLevel.Danger,
+                "Hydrogen peroxide and vinegar in one vessel make peracetic acid, which burns skin, eyes and lungs.",
+                MixSources.FireProtection)),
+        new DangerousPair(
+            IngredientClass.ConcentratedHydrogenPeroxide,
+            IngredientClass.Pesticide,
+            "a strong oxidiser on organic matter",
+            ConcentratedPeroxide),
+        new DangerousPair(
+            IngredientClass.ConcentratedHydrogenPeroxide,
+            IngredientClass.Fertilizer,
+            "a strong oxidiser on organic matter",
+            ConcentratedPeroxide),
+        new DangerousPair(
+            IngredientClass.Soap,
+            IngredientClass.QuaternaryAmmonium,
+            "the disinfectant is inactivated",
+            new Caution(
+                "hazard.soap-and-quaternary-ammonium",
+                CautionLevel.Care,
+                "Soap left on a surface inactivates quaternary ammonium disinfectants; rinse between the two.",
+                MixSources.GreenhouseCleaning)),
+        new DangerousPair(IngredientClass.Oil, IngredientClass.Sulfur, "burnt leaves", MixCautions.OilAndSulfur),
+    ]);
+
+    /// <summary>Every danger in a list of ingredients.</summary>
+    /// <param name="ingredients">The ingredients, in any order; repeats do not matter.</param>
+    /// <returns>All dangers, the same for every order of the ingredients; empty where no published pair was found.</returns>
+    /// <exception cref="ArgumentNullException">The list is <see langword="null"/>.</exception>
+    public static IReadOnlyList<Danger> Of(params IEnumerable<MixIngredient> ingredients)
+    {
+        MixIngredient[] sorted = [.. Guard.NotNull(ingredients).Distinct().OrderBy(ingredient => ingredient.Key, StringComparer.Ordinal)];
+        List<Danger> dangers = [];
+        for (int one = 0; one < sorted.Length; one++)
+        {
+            for (int other = one + 1; other < sorted.Length; other++)
+            {
+                dangers.AddRange(Pairs
+                    .Where(pair => pair.Joins(sorted[one], sorted[other]))
+                    .Select(pair => new Danger(sorted[one], sorted[other], pair)));
+            }
+        }
+
+        return ValueList<Danger>.Of(dangers);
+    }
+
+    private static Caution ConcentratedPeroxide => new(
+        "hazard.concentrated-peroxide",
+        CautionLevel.Danger,
+        "Never mix concentrated hydrogen peroxide with pesticides or fertilisers: it is a strong oxidiser.",
+        MixSources.Guelph);
+}

@@ -1,0 +1,118 @@
+using HortiCalc.Evidence;
+
+namespace HortiCalc.Mixes;
+
+/// <summary>What to take care of with mixes. The codes are stable.</summary>
+internal static class MixCautions
+{
+    public static readonly Caution NeverWithAcid = new(
+        "bleach.never-with-acid",
+        CautionLevel.Danger,
+        "Never let bleach meet vinegar or any other acid, acid cleaners and acid fertilisers included: chlorine gas forms.",
+        MixSources.FireProtection);
+
+    public static readonly Caution NeverWithAmmonia = new(
+        "bleach.never-with-ammonia",
+        CautionLevel.Danger,
+        "Never let bleach meet ammonia or anything that holds it, ammonium fertilisers and manure included: chloramine gases form.",
+        MixSources.FireProtection);
+
+    public static readonly Caution NeverWithOthers = new(
+        "bleach.never-with-others",
+        CautionLevel.Danger,
+        "Mix bleach with water only, never with another cleaner or disinfectant.",
+        MixSources.Hygiene);
+
+    public static readonly Caution Ventilate = new(
+        "mix.ventilate",
+        CautionLevel.Danger,
+        "Mix and use it outdoors or with doors and windows open, and do not breathe the fumes.",
+        MixSources.AfterAnEmergency);
+
+    public static readonly Caution ProtectSkinAndEyes = new(
+        "mix.protect-skin-and-eyes",
+        CautionLevel.Danger,
+        "Wear waterproof gloves and eye protection, and keep it from children and animals.",
+        MixSources.AfterAnEmergency);
+
+    public static readonly Caution MakeFresh = new(
+        "bleach.make-fresh",
+        CautionLevel.Care,
+        "Make it fresh before use: diluted bleach fades within hours, and soil or plant remains use it up, so clean first.",
+        MixSources.UniversityOfMassachusetts);
+
+    public static readonly Caution LabelStrength = new(
+        "bleach.label-strength",
+        CautionLevel.Care,
+        "The recipe was printed for the bleach named in it; 8.25 % bleach makes a mix 57 % stronger than 5.25 % bleach does.",
+        MixSources.HypochloriteDefinitions);
+
+    public static readonly Caution FadesInStore = new(
+        "bleach.fades-in-store",
+        CautionLevel.Note,
+        "Bleach loses strength in store, faster when warm; the label states what left the factory.",
+        MixSources.HypochloriteProfile);
+
+    public static readonly Caution DensityIgnored = new(
+        "bleach.density-ignored",
+        CautionLevel.Note,
+        "The label's per cent was taken as grams of chlorine per 100 mL, as many charts do; that leaves out the density and the factor 1.05.",
+        MixSources.KansasBleach);
+
+    public static readonly Caution Corrodes = new(
+        "bleach.corrodes",
+        CautionLevel.Care,
+        "Bleach corrodes metal; rinse and dry blades and fittings.",
+        MixSources.PennState);
+
+    public static readonly Caution RinseWell = new(
+        "mix.rinse",
+        CautionLevel.Care,
+        "Rinse what plants will touch with clean water before use.",
+        MixSources.UniversityOfMassachusetts);
+
+    public static readonly Caution FoodSurfaces = new(
+        "mix.food-surfaces",
+        CautionLevel.Danger,
+        "For surfaces that touch food keep to the rate and the rinse on the label; the mixes for pots and tools are too strong.",
+        MixSources.AfterAnEmergency);
+
+    public static readonly Caution LabelDecides = new(
+        "mix.label-decides",
+        CautionLevel.Danger,
+        "The product's label and local rules decide, whatever a recipe says; where a licence is needed, leave it to someone who holds one.",
+        MixSources.LabelIsLaw);
+
+    public static readonly Caution TestFirst = new(
+        "foliar.test-first",
+        CautionLevel.Care,
+        "Spray a few leaves first and wait some days: some kinds are burnt by what others bear.",
+        MixSources.TestFirst);
+
+    public static readonly Caution NoHeatOrDrought = new(
+        "foliar.no-heat-or-drought",
+        CautionLevel.Care,
+        "Do not spray in hot sun, near or above 32 °C (90 °F), or on plants short of water.",
+        MixSources.CaliforniaOilAndSulfur);
+
+    public static readonly Caution OilAndSulfur = new(
+        "foliar.oil-and-sulfur",
+        CautionLevel.Care,
+        "Keep oil and sulfur at least two weeks apart, in either order; some sources say a month.",
+        MixSources.CaliforniaOilAndSulfur);
+
+    public static readonly Caution SpoonVaries = new(
+        "mix.spoon-varies",
+        CautionLevel.Note,
+        "A spoon of powder is a level one and its weight depends on the powder; weigh it where it matters.",
+        MixSources.Custom);
+
+    /// <summary>What goes with every mix of bleach.</summary>
+    public static readonly IReadOnlyList<Caution> Bleach =
+    [
+        NeverWithAcid, NeverWithAmmonia, NeverWithOthers, Ventilate, ProtectSkinAndEyes, MakeFresh, LabelDecides,
+    ];
+
+    /// <summary>What goes with every mix sprayed on leaves.</summary>
+    public static readonly IReadOnlyList<Caution> Foliar = [TestFirst, NoHeatOrDrought, ProtectSkinAndEyes, LabelDecides];
+}
