@@ -77,8 +77,8 @@ public static class BulkDensities
     private static IEnumerable<BulkDensity> CalRecycle()
     {
         Source source = BulkDensitySources.CalRecycle;
-        yield return PerCubicYard("earth, loose", Soil, Dry, 2100, source, "30 % more when compacted");
-        yield return PerCubicYard("earth, excavated", Soil, Wet, 3000, source);
+        yield return PerCubicYard("earth, loose", BulkMaterial.Soil, Dry, 2100, source, "30 % more when compacted");
+        yield return PerCubicYard("earth, excavated", BulkMaterial.Soil, Wet, 3000, source);
         yield return PerCubicYard("gravel or crushed stone, loose", Stone, Dry, 2600, source, "20 % more when wet");
         yield return PerCubicYard("sand, loose", Sand, Dry, 2400, source, "20 % more when damp, 30 % more when wet and compacted");
         yield return PerCubicYard("stone graded to 8 inches, loose", Stone, AsDelivered, 2700, source, "10 % more when consolidated in place");
@@ -134,14 +134,14 @@ public static class BulkDensities
     {
         Source source = BulkDensitySources.SaturatedBlends;
         const string state = "saturated and compacted";
-        yield return PerCubicYard("soil builder blend", Soil, Wet, 1836, source, state);
-        yield return PerCubicYard("landscape soil", Soil, Wet, 1992, source, state);
+        yield return PerCubicYard("soil builder blend", BulkMaterial.Soil, Wet, 1836, source, state);
+        yield return PerCubicYard("landscape soil", BulkMaterial.Soil, Wet, 1992, source, state);
         yield return PerCubicYard("mixed wood mulch", Mulch, Wet, 628, source, state);
-        yield return PerCubicYard("sandy loam", Soil, Wet, 2056, source, state);
-        yield return PerCubicYard("vegetable soil", Soil, Wet, 1908, source, state);
+        yield return PerCubicYard("sandy loam", BulkMaterial.Soil, Wet, 2056, source, state);
+        yield return PerCubicYard("vegetable soil", BulkMaterial.Soil, Wet, 1908, source, state);
         yield return PerCubicYard("pine bark mulch", Mulch, Wet, 636, source, state);
         yield return PerCubicYard("compost", Compost, Wet, 1724, source, state);
-        yield return PerCubicYard("turf blend", Soil, Wet, 2228, source, state);
+        yield return PerCubicYard("turf blend", BulkMaterial.Soil, Wet, 2228, source, state);
     }
 
     private static IEnumerable<BulkDensity> Others()
@@ -149,17 +149,17 @@ public static class BulkDensities
         yield return PerCubicYard("compost", Compost, AsDelivered, 1000, 1200, BulkDensitySources.OregonYard);
         yield return PerCubicYard("mulch", Mulch, AsDelivered, 400, 800, BulkDensitySources.WetMulch);
         yield return PerCubicYard("compost", Compost, AsDelivered, 1000, 1600, BulkDensitySources.WetMulch);
-        yield return PerCubicYard("soil blends", Soil, AsDelivered, 2200, 2700, BulkDensitySources.WetMulch);
-        yield return PerLitre("soil", Soil, AsDelivered, 1.3, BulkDensitySources.UkSupplier);
+        yield return PerCubicYard("soil blends", BulkMaterial.Soil, AsDelivered, 2200, 2700, BulkDensitySources.WetMulch);
+        yield return PerLitre("soil", BulkMaterial.Soil, AsDelivered, 1.3, BulkDensitySources.UkSupplier);
         yield return PerLitre("sand", Sand, AsDelivered, 1.4, BulkDensitySources.UkSupplier);
         yield return PerLitre("decorative aggregate", Stone, AsDelivered, 1.6, BulkDensitySources.UkSupplier);
         yield return PerLitre("fine sand", Sand, Dry, 1.28, BulkDensitySources.Antipodes);
         yield return PerLitre("coarse sand", Sand, Dry, 1.6, BulkDensitySources.Antipodes);
-        yield return PerLitre("topsoil, some moisture", Soil, Moist, 1.44, BulkDensitySources.Antipodes);
-        yield return PerLitre("soil", Soil, AsDelivered, 1.2, 1.7, BulkDensitySources.Antipodes);
+        yield return PerLitre("topsoil, some moisture", BulkMaterial.Soil, Moist, 1.44, BulkDensitySources.Antipodes);
+        yield return PerLitre("soil", BulkMaterial.Soil, AsDelivered, 1.2, 1.7, BulkDensitySources.Antipodes);
         yield return PerLitre("peat and peat-bark substrate", Peat, Dry, 0.09, 0.16, BulkDensitySources.Arkansas);
-        yield return PerLitre("mineral soils", Soil, Dry, 0.9, 1.8, BulkDensitySources.Illinois);
-        yield return PerLitre("organic soils", Soil, Dry, 0.1, 0.6, BulkDensitySources.Illinois);
+        yield return PerLitre("mineral soils", BulkMaterial.Soil, Dry, 0.9, 1.8, BulkDensitySources.Illinois);
+        yield return PerLitre("organic soils", BulkMaterial.Soil, Dry, 0.1, 0.6, BulkDensitySources.Illinois);
         yield return PerLitre("perlite, expanded", ExpandedMineral, Dry, 0.03, 0.15, BulkDensitySources.Perlite);
         yield return PerLitre("cocopeat and perlite 3:1", Coir, Dry, 0.09, BulkDensitySources.Cocopeat);
     }
@@ -167,17 +167,17 @@ public static class BulkDensities
     private static IEnumerable<BulkDensity> ByTexture()
     {
         Source source = BulkDensitySources.ByTexture;
-        yield return PerLitre("clay", Soil, Dry, 1.25, source);
-        yield return PerLitre("silty clay", Soil, Dry, 1.21, source);
-        yield return PerLitre("silty clay loam", Soil, Dry, 1.27, source);
-        yield return PerLitre("clay loam", Soil, Dry, 1.3, source);
-        yield return PerLitre("sandy clay", Soil, Dry, 1.34, source);
-        yield return PerLitre("silt loam", Soil, Dry, 1.38, source);
-        yield return PerLitre("loam", Soil, Dry, 1.43, source);
-        yield return PerLitre("sandy clay loam", Soil, Dry, 1.4, source);
-        yield return PerLitre("sandy loam", Soil, Dry, 1.51, source);
-        yield return PerLitre("loamy sand", Soil, Dry, 1.63, source);
-        yield return PerLitre("sand", Soil, Dry, 1.69, source);
+        yield return PerLitre("clay", BulkMaterial.Soil, Dry, 1.25, source);
+        yield return PerLitre("silty clay", BulkMaterial.Soil, Dry, 1.21, source);
+        yield return PerLitre("silty clay loam", BulkMaterial.Soil, Dry, 1.27, source);
+        yield return PerLitre("clay loam", BulkMaterial.Soil, Dry, 1.3, source);
+        yield return PerLitre("sandy clay", BulkMaterial.Soil, Dry, 1.34, source);
+        yield return PerLitre("silt loam", BulkMaterial.Soil, Dry, 1.38, source);
+        yield return PerLitre("loam", BulkMaterial.Soil, Dry, 1.43, source);
+        yield return PerLitre("sandy clay loam", BulkMaterial.Soil, Dry, 1.4, source);
+        yield return PerLitre("sandy loam", BulkMaterial.Soil, Dry, 1.51, source);
+        yield return PerLitre("loamy sand", BulkMaterial.Soil, Dry, 1.63, source);
+        yield return PerLitre("sand", BulkMaterial.Soil, Dry, 1.69, source);
     }
 
     private static BulkDensity PerCubicYard(

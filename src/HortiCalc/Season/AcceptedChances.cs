@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -50,6 +51,11 @@ public sealed record AcceptedChances
 
     /// <summary>That fewer seeds or cuttings succeed than there are places for.</summary>
     public Ratio TooFewPlants { get; }
+
+    internal string ToString(TextStyle style) =>
+        $"cold after planting {QuantityText.Of(ColdAfterPlantingOut, style)}, freeze before pruning heals {QuantityText.Of(FreezeBeforePruningHeals, style)}, "
+        + $"cold before indoors {QuantityText.Of(ColdBeforeIndoors, style)}, later harvest {QuantityText.Of(LaterHarvest, style)}, "
+        + $"too few plants {QuantityText.Of(TooFewPlants, style)}";
 
     private static Ratio Checked(Ratio chance, string parameter)
     {

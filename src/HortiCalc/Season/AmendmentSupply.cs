@@ -15,15 +15,15 @@ public sealed record AmendmentSupply : SupplyLine
     /// <param name="volume">The volume to buy.</param>
     /// <param name="layer">How deep it is spread and worked in.</param>
     /// <param name="evidence">The methods it rests on; at least one.</param>
-    /// <param name="bags">The bags to buy, or <see langword="null"/> where it comes loose.</param>
+    /// <param name="purchase">The bags to buy, or <see langword="null"/> where it comes loose.</param>
     public AmendmentSupply(
-        string place, string item, Volume volume, AmendmentLayer layer, IReadOnlyList<Method> evidence, BagPurchase? bags = null)
+        string place, string item, Volume volume, AmendmentLayer layer, IReadOnlyList<Method> evidence, BagPurchase? purchase = null)
         : base(place, evidence)
     {
         Item = Guard.NotBlank(item);
         Volume = HouseUnits.Normalise(volume);
         Layer = Guard.NotNull(layer);
-        Bags = bags;
+        Purchase = purchase;
     }
 
     /// <inheritdoc/>
@@ -36,16 +36,16 @@ public sealed record AmendmentSupply : SupplyLine
     public AmendmentLayer Layer { get; }
 
     /// <summary>The bags to buy, or <see langword="null"/>.</summary>
-    public BagPurchase? Bags { get; }
+    public BagPurchase? Purchase { get; }
 
     private protected override string Amount(TextStyle style) => QuantityText.Of(Volume, style);
 
-    private protected override string Purchase(TextStyle style) => Bags is null ? "" : BagText(Bags.Count, Bags.Bag, style);
+    private protected override string Bags(TextStyle style) => Purchase is null ? "" : BagText(Purchase.Count, Purchase.Bag, style);
 
     private protected override string Note(TextStyle style)
     {
         string worked = Layer.MixedDepth is Length depth ? $", worked in to {QuantityText.Of(depth, style)}" : ", left on top";
-        string settling = Boundary.Fraction(Layer.SettlingAllowance) > 0 ? $"; {QuantityText.Of(Layer.SettlingAllowance, style)} added for settling" : "";
-        return $"a layer of {QuantityText.Of(Layer.LooseDepth, style)}{worked}{settling}";
+        string settling = Boundary.Fraction(Layer.SettlingAllowance) > 0 ? $"; {QuantityText.Of(Layer.SettlingAllowance, style)} for settling" : "";
+        return $"{QuantityText.Of(Layer.LooseDepth, style)} layer{worked}{settling}";
     }
 }

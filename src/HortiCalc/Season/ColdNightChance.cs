@@ -42,6 +42,6 @@ public sealed record ColdNightChance : DateReason
         string chance = $"{QuantityText.Of(Chance, style)} chance of {QuantityText.Of(Threshold, style)} or colder";
         if (WeeksBefore is int from && WeeksBeforeUntil is int to)
             return $"{to} to {from} weeks before a {chance}";
-        return IsSpring(step) ? $"{chance} from this day on" : $"{chance} by the day after";
+        return IsSpring(step) ? $"{chance} afterwards" : $"{chance} by next day";
     }
 }

@@ -31,7 +31,7 @@ public sealed record ColdNightsRare : DateReason
     {
         string cold = $"{QuantityText.Of(Threshold, style)} or colder";
         string seasons = QuantityText.Of(Seasons, style);
-        return Share == Ratio.Zero
+        return Boundary.Fraction(Share) == 0
             ? $"no night of {cold} in {seasons} seasons"
             : $"{cold} in {QuantityText.Of(Share, style)} of {seasons} seasons, which is accepted";
     }

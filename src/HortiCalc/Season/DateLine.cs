@@ -51,5 +51,5 @@ public sealed record DateLine : PlanLine
     };
 
     private string Why(TextStyle style) =>
-        (Until is DateOnly last ? $"until {QuantityText.Of(last, style)}: " : "") + Reason.Text(Step, style);
+        (Until is DateOnly last ? $"to {QuantityText.Of(last, style)}: " : "") + Reason.Text(Step, style);
 }

@@ -1,4 +1,3 @@
-using HortiCalc.Climate;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -8,6 +7,8 @@ namespace HortiCalc.Season;
 /// <summary>Finds the dates of one planting, and the risks that go with them.</summary>
 internal sealed class DatePlanner
 {
+    private const double SmallestChance = 0.005;
+
     private static readonly Temperature Freezing = Temperature.FromDegreesCelsius(0);
 
     private readonly Planting planting;
@@ -54,17 +55,19 @@ internal sealed class DatePlanner
     private DateOnly? PlanOut()
     {
         (DateOnly? day, DateReason reason, Method method) = nights.SafeFrom(chances.ColdAfterPlantingOut);
+        List<Method> evidence = [method];
         if (planting.Crop.WarmEnoughAt is Temperature mean && climate.Warmth.IsWholeYear && reason is not DateNotKnown)
         {
             int? wait = climate.Warmth.DaysUntilAsWarmAs(Boundary.Celsius(mean));
             DateOnly? warm = wait is int offset ? climate.Calendar.Spring(climate.Warmth.ColdestDay).AddDays(offset) : null;
             if (warm is null)
-                (day, reason, method) = (null, new WarmthNotReached(mean), SeasonEvidence.MeanWarmth);
+                (day, reason) = (null, new WarmthNotReached(mean));
             else if (wait > 0 && (day is null || warm > day))
-                (day, reason, method) = (warm, new WarmthReached(mean, nights.Threshold, nights.ChanceAfter(warm.Value)?.Value), SeasonEvidence.MeanWarmth);
+                (day, reason) = (warm, new WarmthReached(mean, nights.Threshold, nights.ChanceAfter(warm.Value)?.Value));
+            evidence.Insert(0, SeasonEvidence.MeanWarmth);
         }
 
-        AddDate(planting.OutStep, reason, [method, record, .. needs], day);
+        AddDate(planting.OutStep, reason, [.. evidence, record, .. needs], day);
         if (day is DateOnly from)
         {
             (int times, int seasons) = nights.CountAfter(from);
@@ -96,7 +99,11 @@ internal sealed class DatePlanner
                 if (harvest is DateOnly ready)
                 {
                     (int times, int seasons) = nights.CountBefore(ready);
-                    AddRisk(PlanRisk.ColdBeforeHarvest, nights.ChanceBefore(ready), times, seasons, ready);
+                    Estimate<Ratio>? chance = nights.ChanceBefore(ready);
+
+                    // A harvest in the height of summer has no such risk worth a line.
+                    if (times > 0 || chance is null || Boundary.Fraction(chance.Value) >= SmallestChance)
+                        AddRisk(PlanRisk.ColdBeforeHarvest, chance, times, seasons, ready);
                 }
 
                 break;

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 
 namespace HortiCalc.Season;
@@ -12,4 +13,6 @@ public sealed record DaysToMaturity : Maturity
 
     /// <summary>Days from planting out to the first harvest.</summary>
     public int Days { get; }
+
+    internal override string Text(TextStyle style) => $"{QuantityText.Of(Days, style)} {(Days == 1 ? "day" : "days")}";
 }

@@ -32,7 +32,7 @@ public sealed record HeatReached : DateReason
         string heat = QuantityText.Of(Heat, style);
         string years = QuantityText.Of(Years, style);
         return Later is Ratio share
-            ? $"{heat} since planting; later in {QuantityText.Of(share, style)} of {years} years"
-            : $"{heat} since planting; the latest of {years} years, too few for a chance";
+            ? $"{heat}; later in {QuantityText.Of(share, style)} of {years} years"
+            : $"{heat}; the latest of {years} years, too few for a chance";
     }
 }

@@ -1,4 +1,5 @@
 using HortiCalc.Climate;
+using HortiCalc.Display;
 using HortiCalc.Units;
 
 namespace HortiCalc.Season;
@@ -29,6 +30,8 @@ public sealed record HeatToMaturity : Maturity
 
     /// <summary>The method that the sum was published with, or <see langword="null"/> for the single sine.</summary>
     public DegreeDayMethod? Method { get; }
+
+    internal override string Text(TextStyle style) => QuantityText.Of(Sum, style);
 
     internal DegreeDayMethod Counting => Method ?? DegreeDayMethod.SingleSine;
 

@@ -24,30 +24,30 @@ internal static class LimePlanner
     public static SupplyLine ForBed(BedPlan bed, Crop crop, Garden garden, List<Caution> cautions)
     {
         List<Method> evidence = [SeasonEvidence.TargetPh, .. SeasonEvidence.NeedsOf(crop)];
-        NoSupply None(bool isKnown, string why) => new(bed.Name, "lime", isKnown, why, evidence);
+        NoLime None(NoLimeReason reason) =>
+            new(bed.Name, crop.Name, reason, crop.LowestPh, crop.HighestPh, evidence, garden.Site.Soil?.PhInWater);
 
         if (garden.Site.Soil is not { PhInWater: Ph current } soil)
         {
             cautions.Add(SeasonEvidence.NoSoilReport);
-            return None(false, "the soil was not tested");
+            return None(NoLimeReason.NotTested);
         }
 
-        string range = $"{Guard.Number(crop.LowestPh.Value)} to {Guard.Number(crop.HighestPh.Value)}";
         if (current > crop.HighestPh)
         {
             cautions.Add(SeasonEvidence.PhAboveRange);
-            return None(true, $"the soil, pH {Guard.Number(current.Value)}, is above what suits {crop.Name}, {range}");
+            return None(NoLimeReason.SoilAboveRange);
         }
 
         if (current >= crop.LowestPh)
-            return None(true, $"the soil, pH {Guard.Number(current.Value)}, suits {crop.Name}, {range}");
+            return None(NoLimeReason.SoilSuits);
 
         Ph target = TargetFor(crop);
         List<LimingMethod> methods = [.. InOrder.Where(method => method.CanUse(soil, target, out _))];
         if (methods.Count == 0)
         {
             cautions.Add(SeasonEvidence.NoLimeMethod);
-            return None(false, $"no published method here takes this soil from pH {Guard.Number(current.Value)} to {Guard.Number(target.Value)}");
+            return None(NoLimeReason.NoMethod);
         }
 
         LimingMaterial material = garden.Lime?.Material ?? LimingMaterial.GroundLimestone;

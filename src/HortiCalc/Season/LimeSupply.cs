@@ -84,12 +84,12 @@ public sealed record LimeSupply : SupplyLine
 
     private protected override string Amount(TextStyle style) => QuantityText.Of(Dose.Value, style);
 
-    private protected override string Purchase(TextStyle style) => BagCount is int count && Bag is Mass bag ? BagText(count, bag, style) : "";
+    private protected override string Bags(TextStyle style) => BagCount is int count && Bag is Mass bag ? BagText(count, bag, style) : "";
 
     private protected override string Note(TextStyle style)
     {
         string split = Applications > 1
-            ? $", in {QuantityText.Of(Applications, style)} applications" + (MonthsApart is int months ? $" {QuantityText.Of(months, style)} months apart" : "")
+            ? $", {QuantityText.Of(Applications, style)} applications" + (MonthsApart is int months ? $" {QuantityText.Of(months, style)} months apart" : "")
             : "";
         string spread = "";
         if (Others.Count > 0)
@@ -97,7 +97,7 @@ public sealed record LimeSupply : SupplyLine
             string low = QuantityText.Of(Mass.FromKilograms(Others.Min(other => Boundary.Kilograms(other.Value))), style);
             string high = QuantityText.Of(Mass.FromKilograms(Others.Max(other => Boundary.Kilograms(other.Value))), style);
             string range = low == high ? low : $"{low} to {high}";
-            spread = $"; {(Others.Count == 1 ? "another published method gives" : $"{QuantityText.Of(Others.Count, style)} other published methods give")} {range}";
+            spread = $"; {(Others.Count == 1 ? "another method" : $"{QuantityText.Of(Others.Count, style)} other methods")}: {range}";
         }
 
         return $"pH {QuantityText.Of(SoilPh.Value, style)} to {QuantityText.Of(Target.Value, style)}{split}{spread}";

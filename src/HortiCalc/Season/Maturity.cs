@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 
 namespace HortiCalc.Season;
 
@@ -11,4 +12,6 @@ public abstract record Maturity
     private protected Maturity()
     {
     }
+
+    internal abstract string Text(TextStyle style);
 }

@@ -17,7 +17,7 @@ public sealed record MediumSupply : SupplyLine
     /// <param name="perPot">What one pot holds.</param>
     /// <param name="compactionAllowance">What was added because the medium packs.</param>
     /// <param name="evidence">The methods it rests on; at least one.</param>
-    /// <param name="bags">The bags to buy, or <see langword="null"/> where it comes loose.</param>
+    /// <param name="purchase">The bags to buy, or <see langword="null"/> where it comes loose.</param>
     public MediumSupply(
         string place,
         string item,
@@ -26,7 +26,7 @@ public sealed record MediumSupply : SupplyLine
         Volume perPot,
         Ratio compactionAllowance,
         IReadOnlyList<Method> evidence,
-        BagPurchase? bags = null)
+        BagPurchase? purchase = null)
         : base(place, evidence)
     {
         Item = Guard.NotBlank(item);
@@ -34,7 +34,7 @@ public sealed record MediumSupply : SupplyLine
         Pots = Guard.AtLeast(pots, 1);
         PerPot = HouseUnits.Normalise(perPot);
         CompactionAllowance = HouseUnits.Normalise(compactionAllowance);
-        Bags = bags;
+        Purchase = purchase;
     }
 
     /// <inheritdoc/>
@@ -53,15 +53,15 @@ public sealed record MediumSupply : SupplyLine
     public Ratio CompactionAllowance { get; }
 
     /// <summary>The bags to buy, or <see langword="null"/>.</summary>
-    public BagPurchase? Bags { get; }
+    public BagPurchase? Purchase { get; }
 
     private protected override string Amount(TextStyle style) => QuantityText.Of(Volume, style);
 
-    private protected override string Purchase(TextStyle style) => Bags is null ? "" : BagText(Bags.Count, Bags.Bag, style);
+    private protected override string Bags(TextStyle style) => Purchase is null ? "" : BagText(Purchase.Count, Purchase.Bag, style);
 
     private protected override string Note(TextStyle style)
     {
-        string packing = Boundary.Fraction(CompactionAllowance) > 0 ? $", and {QuantityText.Of(CompactionAllowance, style)} for packing" : "";
+        string packing = Boundary.Fraction(CompactionAllowance) > 0 ? $"; {QuantityText.Of(CompactionAllowance, style)} for packing" : "";
         return $"{QuantityText.Of(Pots, style)} {(Pots == 1 ? "pot" : "pots")} of {QuantityText.Of(PerPot, style)}{packing}";
     }
 }

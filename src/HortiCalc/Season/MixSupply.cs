@@ -21,13 +21,13 @@ public sealed record MixSupply : SupplyLine
 
     /// <inheritdoc/>
     [JsonIgnore]
-    public override string Item => string.Join(", ", Batch.Amounts.Select(amount => amount.Ingredient.Name));
+    public override string Item => string.Join(", ", Batch.Amounts.Select(amount => amount.Ingredient.Name.Split(" (")[0]));
 
     private protected override string Amount(TextStyle style) => string.Join(", ", Batch.Amounts.Select(amount => amount.Span(style)));
 
     private protected override string Note(TextStyle style)
     {
         string contact = Batch.ContactTime is UnitsNet.Duration time ? $"; leave for at least {QuantityText.Of(time, style)}" : "";
-        return $"in {Batch.Water.Span(style)} of water; {Batch.Recipe.Name}{contact}";
+        return $"in {Batch.Water.Span(style)} of water{contact}";
     }
 }

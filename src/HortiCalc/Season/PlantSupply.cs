@@ -75,12 +75,7 @@ public sealed record PlantSupply : SupplyLine
     private protected override string Note(TextStyle style)
     {
         string plants = $"{QuantityText.Of(Plants, style)} {(Plants == 1 ? "plant" : "plants")}";
-        string apart = Spacing is null
-            ? ""
-            : $" {QuantityText.Of(Spacing.InRow, style)} apart in rows {QuantityText.Of(Spacing.BetweenRows, style)} apart";
-        string raised = Success is Ratio share && TooFew is Ratio chance
-            ? $"; {QuantityText.Of(share, style)} succeed, {QuantityText.Of(chance, style)} chance of too few"
-            : "";
-        return $"for {plants}{apart}{raised}";
+        string raised = Success is Ratio share ? $"; {QuantityText.Of(share, style)} succeed" : "";
+        return $"for {plants}{raised}";
     }
 }

@@ -63,20 +63,20 @@ public sealed record RiskLine : PlanLine
 
     internal override IReadOnlyList<string> Cells(TextStyle style)
     {
-        string counted = Seasons > 0 ? $"{QuantityText.Of(Times, style)} of {QuantityText.Of(Seasons, style)}" : "";
-        return [Chance is Ratio share ? PlanText.Chance(share, style) : "", counted, $"{Crop}, {Place}", Event(style)];
+        string counted = Seasons > 0 ? $"{QuantityText.Of(Times, style)} of {QuantityText.Of(Seasons, style)}" : "-";
+        return [Chance is Ratio share ? PlanText.Chance(share, style) : "-", counted, $"{Crop}, {Place}", Event(style)];
     }
 
     private string Event(TextStyle style)
     {
         string cold = $"{QuantityText.Of(Threshold, style)} or colder";
-        string day = Date is DateOnly date ? $" on {QuantityText.Of(date, style)}" : "";
+        string day = Date is DateOnly date ? $" {QuantityText.Of(date, style)}" : "";
         return Risk switch
         {
-            PlanRisk.ColdAfterPlantingOut => $"a night of {cold} after planting{day}",
-            PlanRisk.ColdBeforeHarvest => $"a night of {cold} in autumn before the harvest begins{day}",
-            PlanRisk.TooLittleHeat => $"not ripe before a night of {cold} ends the season",
-            _ => $"a night of {cold} before pots come in{day}",
+            PlanRisk.ColdAfterPlantingOut => $"{cold} outside, from{day} on",
+            PlanRisk.ColdBeforeHarvest => $"{cold} before the harvest,{day}",
+            PlanRisk.TooLittleHeat => $"too cool to ripen before {cold}",
+            _ => $"{cold} before it comes in,{day}",
         };
     }
 }

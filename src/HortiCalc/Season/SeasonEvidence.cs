@@ -8,19 +8,24 @@ internal static class SeasonEvidence
     /// <summary>Fewest past years for a chance: as few as the freeze climate takes.</summary>
     public const int FewestYears = Climate.FreezeEvidence.FewestSeasons;
 
+    /// <summary>The needs of a crop, and the daily record: named once in a written plan, and not again on every line.</summary>
+    public const string CropNeedsKey = "season.crop-needs";
+    public const string RecordKey = "season.record";
+
     public const int PruningWeeksBefore = 6;
     public const int PruningWeeksBeforeUntil = 4;
 
-    public static readonly Method Arithmetic = Rule(
-        "season.arithmetic", "exact arithmetic on the figures given", "volumes, areas and counts follow from the figures given");
+    /// <summary>What follows from the caller's figures without a rule of the trade.</summary>
+    public static readonly Source Given = new("season.given", "exact arithmetic on the figures given", "the garden", null, null, SourceKind.Given);
 
-    public static readonly Method PlantGrid = Rule(
-        "season.plant-grid", "whole plants, in rows along the bed or across it", "each plant has a rectangle of ground of its own");
+    public static readonly Method Volumes = new("season.volumes", "areas, volumes and whole bags", Given, new Domain(""));
 
-    public static readonly Method Starts = Rule(
-        "season.starts",
-        "binomial distribution: each seed or cutting succeeds by itself",
-        "start more than are wanted, by the share that succeeds");
+    public static readonly Method PlantGrid = new("season.plant-grid", "whole plants, in rows along the bed or across it", Given, new Domain(""));
+
+    public static readonly Method Starts = new(
+        "season.starts", "binomial distribution: each seed or cutting succeeds by itself", Given, new Domain(""));
+
+    public static readonly Method CountDays = new("season.count-days", "weeks and days counted on the calendar", Given, new Domain(""));
 
     public static readonly Method TargetPh = Rule(
         "season.target-ph",
@@ -35,9 +40,6 @@ internal static class SeasonEvidence
 
     public static readonly Method RankYears = Rule(
         "season.rank-years", "past years ranked by the day they were ready", "plan for the share of past years that the grower accepts");
-
-    public static readonly Method CountDays = Rule(
-        "season.count-days", "weeks and days counted on the calendar", "count back from planting out, and on to the harvest");
 
     public static readonly Method LastPruning = Rule(
         "season.last-pruning", "last pruning 4 to 6 weeks before the first freeze of autumn", "last pruning 4 to 6 weeks before the first frost");
@@ -77,10 +79,10 @@ internal static class SeasonEvidence
 
     /// <summary>The needs of a crop are the caller's; each source of them is named.</summary>
     public static IEnumerable<Method> NeedsOf(Crop crop) =>
-        crop.Sources.Select(source => new Method("season.crop-needs", "needs of the crop as given", source, new Domain("")));
+        crop.Sources.Select(source => new Method(CropNeedsKey, "needs of the crop as given", source, new Domain("")));
 
     /// <summary>The daily record is the caller's.</summary>
-    public static Method RecordOf(Site site) => new("season.record", "the daily temperatures given", site.WeatherSource, new Domain(""));
+    public static Method RecordOf(Site site) => new(RecordKey, "the daily temperatures given", site.WeatherSource, new Domain(""));
 
     private static Method Rule(string key, string name, string custom) => new(key, name, Source.CommonPractice(key, custom), new Domain(""));
 }

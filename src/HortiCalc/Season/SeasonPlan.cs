@@ -18,24 +18,21 @@ namespace HortiCalc.Season;
 public sealed record SeasonPlan : IFormattable, IDisplayable
 {
     /// <summary>Puts a plan together from its lines, as stored; <see cref="For"/> makes one.</summary>
-    /// <param name="siteName">The name of the place.</param>
-    /// <param name="springYear">The calendar year in which spring falls.</param>
+    /// <param name="garden">The garden that was planned.</param>
     /// <param name="weather">The daily record that the dates rest on.</param>
     /// <param name="supplies">What the season needs.</param>
     /// <param name="dates">What is due when.</param>
     /// <param name="risks">What can go wrong.</param>
     /// <param name="cautions">What to take care of.</param>
     public SeasonPlan(
-        string siteName,
-        int springYear,
+        Garden garden,
         WeatherRecord weather,
         IReadOnlyList<SupplyLine> supplies,
         IReadOnlyList<DateLine> dates,
         IReadOnlyList<RiskLine> risks,
         IReadOnlyList<CautionLine> cautions)
     {
-        SiteName = Guard.NotBlank(siteName);
-        SpringYear = springYear;
+        Garden = Guard.NotNull(garden);
         Weather = Guard.NotNull(weather);
         Supplies = ValueList<SupplyLine>.Of(Guard.NotNull(supplies));
         Dates = ValueList<DateLine>.Of(Guard.NotNull(dates));
@@ -43,11 +40,8 @@ public sealed record SeasonPlan : IFormattable, IDisplayable
         Cautions = ValueList<CautionLine>.Of(Guard.NotNull(cautions));
     }
 
-    /// <summary>The name of the place.</summary>
-    public string SiteName { get; }
-
-    /// <summary>The calendar year in which spring falls.</summary>
-    public int SpringYear { get; }
+    /// <summary>The garden that was planned.</summary>
+    public Garden Garden { get; }
 
     /// <summary>The daily record that the dates rest on.</summary>
     public WeatherRecord Weather { get; }
@@ -116,8 +110,7 @@ public sealed record SeasonPlan : IFormattable, IDisplayable
         }
 
         return new SeasonPlan(
-            garden.Site.Name,
-            garden.SpringYear,
+            garden,
             WeatherRecord.Of(days, garden.Site.WeatherSource),
             supplies,
             [.. dates.OrderBy(line => line.Date ?? DateOnly.MaxValue)],
@@ -155,7 +148,7 @@ public sealed record SeasonPlan : IFormattable, IDisplayable
         ],
     };
 
-    internal string Title => $"{SiteName}, season of {SpringYear.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+    internal string Title => $"{Garden.Site.Name}, season of {Garden.SpringYear.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
 
     private string ToString(TextStyle style) =>
         $"{Title}: {QuantityText.Of(Supplies.Count, style)} supplies, {QuantityText.Of(Dates.Count, style)} dates, "

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -23,4 +24,10 @@ public sealed record Spacing
 
     /// <summary>From row to row.</summary>
     public Length BetweenRows { get; }
+
+    /// <summary>The two distances.</summary>
+    /// <returns>For instance <c>45 cm by 1.2 m</c>.</returns>
+    public override string ToString() => ToString(TextStyle.Default);
+
+    internal string ToString(TextStyle style) => $"{QuantityText.Of(InRow, style)} by {QuantityText.Of(BetweenRows, style)}";
 }

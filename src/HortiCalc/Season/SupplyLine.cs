@@ -11,7 +11,7 @@ namespace HortiCalc.Season;
 [JsonDerivedType(typeof(MediumSupply), "medium")]
 [JsonDerivedType(typeof(PlantSupply), "plants")]
 [JsonDerivedType(typeof(MixSupply), "mix")]
-[JsonDerivedType(typeof(NoSupply), "none")]
+[JsonDerivedType(typeof(NoLime), "no-lime")]
 public abstract record SupplyLine : PlanLine
 {
     private protected SupplyLine(string place, IReadOnlyList<Method> evidence)
@@ -23,17 +23,22 @@ public abstract record SupplyLine : PlanLine
     [JsonIgnore]
     public abstract string Item { get; }
 
-    internal sealed override IReadOnlyList<string> Cells(TextStyle style) => [Item, Amount(style), Purchase(style), Note(style)];
+    internal sealed override IReadOnlyList<string> Cells(TextStyle style)
+    {
+        string amount = Amount(style);
+        string inOtherUnits = Amount(style.Other);
+        return [Item, amount, inOtherUnits == amount ? "" : inOtherUnits, Bags(style), Note(style)];
+    }
 
     /// <summary>How much of it.</summary>
     private protected abstract string Amount(TextStyle style);
 
     /// <summary>The whole bags to buy; empty where it is not bought in bags.</summary>
-    private protected virtual string Purchase(TextStyle style) => "";
+    private protected virtual string Bags(TextStyle style) => "";
 
     /// <summary>What the amount follows from.</summary>
     private protected abstract string Note(TextStyle style);
 
     private protected static string BagText(int count, object size, TextStyle style) =>
-        $"{QuantityText.Of(count, style)} {(count == 1 ? "bag" : "bags")} of {QuantityText.Of(size, style)}";
+        $"{QuantityText.Of(count, style)} of {QuantityText.Of(size, style)}";
 }

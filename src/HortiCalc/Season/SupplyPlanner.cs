@@ -1,7 +1,6 @@
 using HortiCalc.Beds;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
-using HortiCalc.Soil;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -19,7 +18,7 @@ internal static class SupplyPlanner
         {
             Volume volume = amendment.Layer.VolumeOver(bed.Shape.Area);
             BagPurchase? bags = amendment.Bag is Volume bag ? Bags.ToBuy(volume, bag) : null;
-            supplies.Add(new AmendmentSupply(bed.Name, amendment.Material, volume, amendment.Layer, [SeasonEvidence.Arithmetic], bags));
+            supplies.Add(new AmendmentSupply(bed.Name, amendment.Material, volume, amendment.Layer, [SeasonEvidence.Volumes], bags));
             cautions.AddRange([BedCautions.Dust, BedCautions.Salts]);
         }
 
@@ -34,7 +33,7 @@ internal static class SupplyPlanner
         BagPurchase? bags = pots.Bag is Volume bag ? Bags.ToBuy(volume, bag) : null;
         return (
             [
-                new MediumSupply(pots.Name, pots.Medium, volume, pots.Count, perPot, pots.CompactionAllowance, [SeasonEvidence.Arithmetic], bags),
+                new MediumSupply(pots.Name, pots.Medium, volume, pots.Count, perPot, pots.CompactionAllowance, [SeasonEvidence.Volumes], bags),
                 Plants(pots.Name, garden.CropNamed(pots.Crop), pots.Count, null, garden),
             ],
             PottingMedium.Cautions);
@@ -45,11 +44,11 @@ internal static class SupplyPlanner
 
     private static PlantSupply Plants(string place, Crop crop, int plants, Spacing? spacing, Garden garden)
     {
-        IEnumerable<Method> counted = spacing is null ? [SeasonEvidence.Arithmetic] : [SeasonEvidence.PlantGrid, .. SeasonEvidence.NeedsOf(crop)];
+        List<Method> evidence = [SeasonEvidence.PlantGrid, .. SeasonEvidence.NeedsOf(crop)];
         if (crop.Raising is not Raising raising)
-            return new PlantSupply(place, crop.Name, plants, [.. counted], spacing);
+            return new PlantSupply(place, crop.Name, plants, evidence, spacing);
         Ratio tooFew = (garden.Chances ?? AcceptedChances.Usual).TooFewPlants;
         int starts = StartsNeeded.For(plants, Boundary.Fraction(raising.Success), Boundary.Fraction(tooFew));
-        return new PlantSupply(place, crop.Name, plants, [SeasonEvidence.Starts, .. counted], spacing, raising.From, starts, raising.Success, tooFew);
+        return new PlantSupply(place, crop.Name, plants, [SeasonEvidence.Starts, .. evidence], spacing, raising.From, starts, raising.Success, tooFew);
     }
 }

@@ -29,9 +29,9 @@ public sealed record WarmthReached : DateReason
 
     internal override string Text(PlanStep step, TextStyle style)
     {
-        string chance = ChanceOfColdLater is Ratio share
-            ? $"; {PlanText.Chance(share, style)} chance of {QuantityText.Of(Threshold, style)} or colder"
-            : "";
-        return $"days reach a mean of {QuantityText.Of(Mean, style)}{chance}";
+        string mean = $"{QuantityText.Of(Mean, style)} mean";
+        return ChanceOfColdLater is Ratio share
+            ? $"{mean}; {PlanText.Chance(share, style)} chance of {QuantityText.Of(Threshold, style)} or colder"
+            : $"{mean} reached; too few seasons for a chance of cold";
     }
 }
