@@ -26,6 +26,8 @@ internal sealed class JsonFault
     public static MalformedInputException Find(byte[] utf8, JsonTypeInfo type, Exception failure)
     {
         JsonFault fault = new(utf8, type.Options);
+        if (utf8.All(value => char.IsWhiteSpace((char)value)))
+            return fault.At(0, $"expected {Expected(type)}, found nothing", failure);
         try
         {
             Utf8JsonReader reader = new(utf8);
@@ -65,11 +67,11 @@ internal sealed class JsonFault
         }
         catch (ArgumentException refused)
         {
-            throw At(places.GetValueOrDefault(refused.ParamName ?? "", start), WithoutParameter(refused), refused);
+            throw At(places.GetValueOrDefault(refused.ParamName ?? "", start), Sentence(refused), refused);
         }
         catch (JsonException refused)
         {
-            throw At(start, Expected(type) is string expected ? $"expected {expected}, found {Quote(value)}" : refused.Message.TrimEnd('.'), refused);
+            throw At(start, Expected(type) is string expected ? $"expected {expected}, found {Quote(value)}" : Sentence(refused), refused);
         }
     }
 
@@ -121,7 +123,7 @@ internal sealed class JsonFault
     }
 
     private static IEnumerable<string> Settable(JsonTypeInfo type) =>
-        type.Properties.Where(property => property.AssociatedParameter is not null).Select(property => property.Name);
+        type.Properties.Where(property => property.AssociatedParameter is not null || property.Set is not null).Select(property => property.Name);
 
     /// <summary>What a value of the type looks like, where the type does not say it better itself.</summary>
     private static string? Expected(JsonTypeInfo type)
@@ -145,8 +147,8 @@ internal sealed class JsonFault
         };
     }
 
-    // The exception appends the parameter's name, which the message holds already.
-    private static string WithoutParameter(ArgumentException refused) =>
+    // The exception may append the parameter's name, which the message holds already.
+    private static string Sentence(Exception refused) =>
         refused.Message.Split(" (Parameter")[0].TrimEnd('.');
 
     private static string Quote(ReadOnlySpan<byte> value)

@@ -47,6 +47,7 @@ public sealed record DateLine : PlanLine
     {
         (DateOnly day, _) => QuantityText.Of(day, style),
         (null, ColdNightsRare) => "any time",
+        (null, CountedFromStep) => "open",
         _ => "no date",
     };
 

@@ -42,8 +42,10 @@ internal sealed class DatePlanner
     private void PlanAll()
     {
         cautions.AddRange(nights.Cautions);
-        DateOnly? plantOut = PlanOut();
+        DateLine outside = PlanOut();
+        DateOnly? plantOut = outside.Date;
         PlanRaising(plantOut);
+        dates.Add(outside);
         PlanHarvest(plantOut);
         if (planting.Crop.PrunedBeforeAutumn)
             PlanLastPruning();
@@ -52,7 +54,7 @@ internal sealed class DatePlanner
     }
 
     /// <summary>Safe enough from cold nights, and warm enough: the later of the two.</summary>
-    private DateOnly? PlanOut()
+    private DateLine PlanOut()
     {
         (DateOnly? day, DateReason reason, Method method) = nights.SafeFrom(chances.ColdAfterPlantingOut);
         List<Method> evidence = [method];
@@ -67,14 +69,13 @@ internal sealed class DatePlanner
             evidence.Insert(0, SeasonEvidence.MeanWarmth);
         }
 
-        AddDate(planting.OutStep, reason, [.. evidence, record, .. needs], day);
         if (day is DateOnly from)
         {
             (int times, int seasons) = nights.CountAfter(from);
             AddRisk(PlanRisk.ColdAfterPlantingOut, nights.ChanceAfter(from), times, seasons, from);
         }
 
-        return day;
+        return new DateLine(planting.Place, planting.Crop.Name, planting.OutStep, reason, [.. evidence, record, .. needs], day);
     }
 
     private void PlanRaising(DateOnly? plantOut)

@@ -128,6 +128,8 @@ internal sealed class SeasonPlanText
         Row(Indent, columns, widths, "");
         foreach ((IReadOnlyList<string> cells, string notes) in rows)
             Row(Indent, cells, widths, notes);
+        if (rows.Length == 0)
+            Line(Indent + "none");
     }
 
     private void Heading(string heading)
