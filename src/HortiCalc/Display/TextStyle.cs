@@ -8,6 +8,12 @@ internal readonly record struct TextStyle(MeasurementSystem Units, IFormatProvid
 {
     public static TextStyle Default { get; } = new(MeasurementSystem.Metric, CultureInfo.InvariantCulture);
 
+    /// <summary>The same culture with the other units.</summary>
+    public TextStyle Other => this with
+    {
+        Units = Units == MeasurementSystem.UsCustomary ? MeasurementSystem.Metric : MeasurementSystem.UsCustomary,
+    };
+
     public string Format => Units == MeasurementSystem.UsCustomary ? "U" : "M";
 
     /// <summary>Reads the format codes that every result understands: <c>M</c> metric, <c>U</c> US customary, nothing for metric.</summary>

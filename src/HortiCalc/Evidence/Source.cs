@@ -57,6 +57,7 @@ public sealed record Source
     {
         SourceKind.CommonPractice => $"common practice: {Title}",
         SourceKind.FromMemory => $"{Publisher}, {Title} (from memory)",
+        SourceKind.Given => $"{Publisher}, {Title} (as given)",
         _ => $"{Publisher}, {Title} ({Year?.ToString(CultureInfo.InvariantCulture) ?? "no date"})",
     };
 }

@@ -11,4 +11,7 @@ public enum SourceKind
 
     /// <summary>Remembered and not yet confirmed in print.</summary>
     FromMemory,
+
+    /// <summary>The caller's own figures, taken as they are given.</summary>
+    Given,
 }

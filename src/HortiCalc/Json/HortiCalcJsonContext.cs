@@ -4,6 +4,7 @@ using HortiCalc.Climate;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using HortiCalc.Mixes;
+using HortiCalc.Season;
 using HortiCalc.Soil;
 using HortiCalc.Units;
 using UnitsNet;
@@ -19,6 +20,7 @@ namespace HortiCalc.Json;
     UseStringEnumConverter = true,
     WriteIndented = false,
     RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     Converters =
     [
@@ -116,6 +118,10 @@ namespace HortiCalc.Json;
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]
 [JsonSerializable(typeof(DailyTemperatures))]
+[JsonSerializable(typeof(DegreeDayThresholds))]
+[JsonSerializable(typeof(DegreeDayMethod))]
+[JsonSerializable(typeof(DegreeDay))]
+[JsonSerializable(typeof(DegreeDaySeries))]
 [JsonSerializable(typeof(Estimate<MonthDay>))]
 [JsonSerializable(typeof(Estimate<Ratio>))]
 [JsonSerializable(typeof(Estimate<Duration>))]
@@ -123,10 +129,12 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(FreezeClimateOptions))]
 [JsonSerializable(typeof(FreezeDates))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
-[JsonSerializable(typeof(DegreeDayThresholds))]
-[JsonSerializable(typeof(DegreeDayMethod))]
-[JsonSerializable(typeof(DegreeDay))]
-[JsonSerializable(typeof(DegreeDaySeries))]
 
 // Season
+[JsonSerializable(typeof(Garden))]
+[JsonSerializable(typeof(SeasonPlan))]
+[JsonSerializable(typeof(SupplyLine))]
+[JsonSerializable(typeof(DateLine))]
+[JsonSerializable(typeof(RiskLine))]
+[JsonSerializable(typeof(CautionLine))]
 internal sealed partial class HortiCalcJsonContext : JsonSerializerContext;

@@ -1,0 +1,36 @@
+using HortiCalc.Beds;
+using HortiCalc.Units;
+using UnitsNet;
+
+namespace HortiCalc.Season;
+
+/// <summary>What is spread on a bed, how deep, and the size of a bag of it.</summary>
+/// <remarks>For a new bed, custom works a layer of 10 cm (4 inches) in to a depth of 15 to 20 cm (6 to 8 inches).</remarks>
+public sealed record AmendmentPlan
+{
+    /// <summary>Describes what is spread on a bed.</summary>
+    /// <param name="material">The name of the material.</param>
+    /// <param name="layer">How deep it is spread and worked in.</param>
+    /// <param name="bag">The volume of one bag, or <see langword="null"/> where it comes loose.</param>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bag is not more than zero.</exception>
+    public AmendmentPlan(string material, AmendmentLayer layer, Volume? bag = null)
+    {
+        Material = Guard.NotBlank(material);
+        Layer = Guard.NotNull(layer);
+        if (bag is Volume volume)
+        {
+            Guard.Positive(Boundary.Litres(volume), "L", nameof(bag));
+            Bag = HouseUnits.Normalise(volume);
+        }
+    }
+
+    /// <summary>The name of the material.</summary>
+    public string Material { get; }
+
+    /// <summary>How deep it is spread and worked in.</summary>
+    public AmendmentLayer Layer { get; }
+
+    /// <summary>The volume of one bag, or <see langword="null"/> where it comes loose.</summary>
+    public Volume? Bag { get; }
+}

@@ -1,0 +1,17 @@
+using System.Text.Json.Serialization;
+using HortiCalc.Display;
+
+namespace HortiCalc.Season;
+
+/// <summary>How long a crop takes from planting out to the first harvest: in days, or in warmth.</summary>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonDerivedType(typeof(DaysToMaturity), "days")]
+[JsonDerivedType(typeof(HeatToMaturity), "heat")]
+public abstract record Maturity
+{
+    private protected Maturity()
+    {
+    }
+
+    internal abstract string Text(TextStyle style);
+}
