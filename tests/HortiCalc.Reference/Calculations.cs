@@ -12,5 +12,7 @@ public static class Calculations
         MixCalculations.All,
         HeatCalculations.All,
         FreezeCalculations.All,
+        SumCalculations.All,
+        SoilTemperatureCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 }

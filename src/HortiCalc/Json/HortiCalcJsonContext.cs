@@ -47,6 +47,14 @@ namespace HortiCalc.Json;
         typeof(DailyTemperaturesConverter),
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
+        typeof(PhotothermalTimeConverter),
+        typeof(ThermalDiffusivityConverter),
+        typeof(ThermalConductivityConverter),
+        typeof(VolumetricHeatCapacityConverter),
+        typeof(CornHeatUnitMethodConverter),
+        typeof(PhysiologicalDayMethodConverter),
+        typeof(HuglinMethodConverter),
+        typeof(GrowingSeasonMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
     ])]
@@ -129,6 +137,28 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(FreezeClimateOptions))]
 [JsonSerializable(typeof(FreezeDates))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
+[JsonSerializable(typeof(DateSpan))]
+[JsonSerializable(typeof(CountingSeason))]
+[JsonSerializable(typeof(ClimateSum<double>))]
+[JsonSerializable(typeof(ClimateSum<int>))]
+[JsonSerializable(typeof(ClimateSum<ThermalTime>))]
+[JsonSerializable(typeof(ClimateSum<PhotothermalTime>))]
+[JsonSerializable(typeof(CornHeatUnitMethod))]
+[JsonSerializable(typeof(PhysiologicalDayMethod))]
+[JsonSerializable(typeof(HuglinMethod))]
+[JsonSerializable(typeof(GrowingSeasonMethod))]
+[JsonSerializable(typeof(GrowingSeason))]
+[JsonSerializable(typeof(Estimate<WinklerRegion>))]
+[JsonSerializable(typeof(Estimate<HuglinClass>))]
+[JsonSerializable(typeof(Estimate<double>))]
+[JsonSerializable(typeof(Phyllochron))]
+[JsonSerializable(typeof(TemperatureWave))]
+[JsonSerializable(typeof(AnnualWave))]
+[JsonSerializable(typeof(DailyWave))]
+[JsonSerializable(typeof(AnnualWaveFit))]
+[JsonSerializable(typeof(SoilMaterial))]
+[JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
+[JsonSerializable(typeof(Estimate<ThermalConductivity>))]
 
 // Season
 [JsonSerializable(typeof(Garden))]

@@ -14,6 +14,13 @@ public partial class ProvenanceTests
         ["heliyon-gdd-variants"] = "prints formulas; worked examples of extension services check the one taken from it",
         ["california-degree-day-glossary"] = "defines triangle and sine; quadrature of the curve and computed tables check them",
         ["noaa-normals-1981-2010-freeze"] = "says how chances are meant; the tables of the older normals check the distribution",
+        ["canada-corn-heat-units"] = "prints the formula; the worked day of a farm column and computed sums check it",
+        ["ontario-crop-heat-units"] = "prints the rule in words; the worked day of a farm column and computed sums check it",
+        ["nebraska-physiological-days"] = "prints the response as a program; its zeros, its optimum and its limits check it",
+        ["etccdi-core-indices"] = "prints definitions; an independent program over an open record checks them",
+        ["defra-growing-season"] = "prints a definition and the extremes of a record that is not at hand; an independent program checks it",
+        ["photothermal-time"] = "prints a product; degree-days have their own checks",
+        ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
