@@ -15,7 +15,7 @@ namespace HortiCalc.Climate;
 ///     new DateOnly(2024, 7, 1), [15, 17, 14], [30, 32, 27], TemperatureUnit.DegreeCelsius);
 /// ClimateSum&lt;double&gt; heat = CornHeatUnits.Sum(
 ///     days, new DateSpan(days.Start, days.End), CornHeatUnitMethod.Ontario);
-/// Console.WriteLine(heat); // 77.1 corn heat units from 2024-07-01 to 2024-07-03, 0 of 3 days missing; ...
+/// Console.WriteLine(heat); // 78.5 corn heat units from 2024-07-01 to 2024-07-03, 0 of 3 days missing; ...
 /// </code></example>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record ClimateSum<T> : IFormattable, IDisplayable

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace HortiCalc.Climate;
 
 /// <summary>A run of days from one date to another, both included.</summary>
@@ -11,6 +13,7 @@ public readonly record struct DateSpan
     /// <param name="from">The first day.</param>
     /// <param name="to">The last day, not before the first.</param>
     /// <exception cref="ArgumentOutOfRangeException">The last day is before the first.</exception>
+    [JsonConstructor]
     public DateSpan(DateOnly from, DateOnly to)
     {
         if (to < from)
