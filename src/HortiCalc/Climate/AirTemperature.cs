@@ -22,11 +22,18 @@ internal static class AirTemperature
         return celsius is >= LowestCelsius and <= HighestCelsius
             ? celsius
             : throw Refused(
-                value, unit, start.AddDays(day), $"from {Limit(LowestCelsius, unit)} to {Limit(HighestCelsius, unit)} {Abbreviation(unit)}", parameter);
+                value,
+                unit,
+                start.AddDays(day),
+                $"from {Limit(LowestCelsius, unit)} to {Limit(HighestCelsius, unit)} {Abbreviation(unit)}",
+                parameter);
     }
 
-    public static ArgumentOutOfRangeException BelowMinimum(double minimum, double maximum, TemperatureUnit unit, DateOnly date, string parameter) =>
+    public static ArgumentOutOfRangeException BelowMinimum(
+        double minimum, double maximum, TemperatureUnit unit, DateOnly date, string parameter) =>
         Refused(maximum, unit, date, $"the day's minimum, {Guard.Number(minimum)} {Abbreviation(unit)}, or more", parameter);
+
+    public static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string Abbreviation(TemperatureUnit unit) => unit switch
     {
@@ -35,8 +42,6 @@ internal static class AirTemperature
         TemperatureUnit.Kelvin => "K",
         _ => Temperature.GetAbbreviation(unit, CultureInfo.InvariantCulture),
     };
-
-    public static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string Limit(double celsius, TemperatureUnit unit) => Guard.Number(Temperature.FromDegreesCelsius(celsius).As(unit));
 

@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using HortiCalc.Display;
+using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
 using UnitsNet.Units;
@@ -23,7 +23,7 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
     // NaN marks a missing day, in both at once.
     private readonly ReadOnlyMemory<double> minimaCelsius;
     private readonly ReadOnlyMemory<double> maximaCelsius;
-    private DateOnly[]? missing;
+    private ValueList<DateOnly>? missing;
 
     private DailyTemperatures(DateOnly start, ReadOnlyMemory<double> minimaCelsius, ReadOnlyMemory<double> maximaCelsius)
     {
@@ -77,15 +77,13 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
         if (maxima.Length != minima.Length)
         {
             throw new ArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"maxima held {maxima.Length} days; allowed: {minima.Length}, as many as minima."),
-                nameof(maxima));
+                $"maxima held {Guard.Number(maxima.Length)} days; allowed: {Guard.Number(minima.Length)}, as many as minima.", nameof(maxima));
         }
 
         if (minima.Length - 1 > DateOnly.MaxValue.DayNumber - start.DayNumber)
         {
             throw new ArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"minima held {minima.Length} days; allowed: up to the end of the calendar."),
-                nameof(minima));
+                $"minima held {Guard.Number(minima.Length)} days; allowed: up to the end of the calendar.", nameof(minima));
         }
 
         double[] lowsCelsius = new double[minima.Length];
@@ -229,21 +227,23 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
             highestCelsius = MaximaCelsius[index] > highestCelsius ? MaximaCelsius[index] : highestCelsius;
         }
 
-        return MissingCount == Count
-            ? "no temperature known"
-            : $"{QuantityText.Of(Temperature.FromDegreesCelsius(lowestCelsius), style)} to {QuantityText.Of(Temperature.FromDegreesCelsius(highestCelsius), style)}";
+        if (MissingCount == Count)
+            return "no temperature known";
+        string lowest = QuantityText.Of(Temperature.FromDegreesCelsius(lowestCelsius), style);
+        string highest = QuantityText.Of(Temperature.FromDegreesCelsius(highestCelsius), style);
+        return $"{lowest} to {highest}";
     }
 
-    private DateOnly[] FindMissing()
+    private ValueList<DateOnly> FindMissing()
     {
         List<DateOnly> dates = new(MissingCount);
-        for (int index = 0; index < Count; index++)
+        for (int index = 0; index < Count && dates.Count < MissingCount; index++)
         {
             if (double.IsNaN(MinimaCelsius[index]))
                 dates.Add(Start.AddDays(index));
         }
 
-        return [.. dates];
+        return ValueList<DateOnly>.Of(dates);
     }
 
     private DailyTemperature? At(int index) => double.IsNaN(MinimaCelsius[index])
@@ -251,8 +251,5 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
         : new DailyTemperature(
             Start.AddDays(index), Temperature.FromDegreesCelsius(MinimaCelsius[index]), Temperature.FromDegreesCelsius(MaximaCelsius[index]));
 
-    private int IndexOf(DateOnly date, string parameter) => date >= Start && date <= End
-        ? date.DayNumber - Start.DayNumber
-        : throw new ArgumentOutOfRangeException(
-            parameter, $"{parameter} was {AirTemperature.Text(date)}; allowed: from {AirTemperature.Text(Start)} to {AirTemperature.Text(End)}.");
+    private int IndexOf(DateOnly date, string parameter) => DayRange.IndexOf(date, Start, End, parameter);
 }

@@ -48,12 +48,14 @@ public sealed class DegreeDayMethod
         "http://www.ipm.ucdavis.edu/WEATHER/ddmoreinfo.html");
 
     private readonly Kernel kernel;
+    private readonly UpperCutoff[] cutoffs;
 
     private DegreeDayMethod(string key, string name, Source source, string conditions, Kernel kernel, params UpperCutoff[] cutoffs)
     {
         Evidence = new Method(key, name, source, new Domain(conditions));
         Cutoffs = ValueList<UpperCutoff>.Of(cutoffs);
         this.kernel = kernel;
+        this.cutoffs = cutoffs;
     }
 
     internal delegate void Kernel(
@@ -144,10 +146,14 @@ public sealed class DegreeDayMethod
     /// <summary>Finds a method by its key.</summary>
     /// <param name="key">The <see cref="Method.Key"/> of its <see cref="Evidence"/>, for instance <c>single-sine</c>.</param>
     /// <returns>The method.</returns>
-    /// <exception cref="ArgumentException">There is no such method.</exception>
-    public static DegreeDayMethod FromKey(string key) =>
-        All.FirstOrDefault(method => method.Evidence.Key == Guard.NotBlank(key))
-        ?? throw new ArgumentException($"key was '{key}'; allowed: {string.Join(", ", All.Select(method => method.Evidence.Key))}.", nameof(key));
+    /// <exception cref="ArgumentException">There is no such method, or the key is empty.</exception>
+    public static DegreeDayMethod FromKey(string key)
+    {
+        Guard.NotBlank(key);
+        return All.FirstOrDefault(method => method.Evidence.Key == key)
+            ?? throw new ArgumentException(
+                $"key was '{key}'; allowed: {string.Join(", ", All.Select(method => method.Evidence.Key))}.", nameof(key));
+    }
 
     /// <summary>The method's name.</summary>
     /// <returns>For instance <c>single sine</c>.</returns>
@@ -157,10 +163,13 @@ public sealed class DegreeDayMethod
     internal void Require(DegreeDayThresholds thresholds, UpperCutoff cutoff)
     {
         Guard.Defined(cutoff);
-        if (!Cutoffs.Contains(cutoff))
+        if (Array.IndexOf(cutoffs, cutoff) < 0)
             throw new ArgumentException($"cutoff was {cutoff}; allowed with the method '{this}': {string.Join(", ", Cutoffs)}.", nameof(cutoff));
         if (cutoff != UpperCutoff.None && thresholds.Upper is null)
-            throw new ArgumentException($"thresholds had no upper temperature; allowed with the cutoff {cutoff}: a lower and an upper one.", nameof(thresholds));
+        {
+            throw new ArgumentException(
+                $"thresholds had no upper temperature; allowed with the cutoff {cutoff}: a lower and an upper one.", nameof(thresholds));
+        }
     }
 
     /// <summary>Counts each day of a run.</summary>

@@ -21,22 +21,25 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
         "Compare this sum only with requirements published for the same method, thresholds and cutoff.",
         DegreeDayMethod.SimpleAverage.Evidence.Source);
 
+    private static readonly Source MissingDaysCustom =
+        Source.CommonPractice("degree-days-missing", "missing days of a temperature sum are reported");
+
     private static readonly Caution LeftOutCaution = new(
         "degree-days.missing-left-out",
         CautionLevel.Care,
         "Days without a temperature add nothing: the true sum is larger, and the true date of a stage may be earlier.",
-        Source.CommonPractice("degree-days-missing", "missing days of a temperature sum are reported"));
+        MissingDaysCustom);
 
     private static readonly Caution InterpolatedCaution = new(
         "degree-days.missing-interpolated",
         CautionLevel.Note,
         "Days without a temperature were filled in from the days around them.",
-        Source.CommonPractice("degree-days-missing", "missing days of a temperature sum are reported"));
+        MissingDaysCustom);
 
     // NaN marks a day that adds nothing because it is missing.
     private readonly double[] dailyCelsiusDays;
     private readonly double[] sumsCelsiusDays;
-    private DegreeDay[]? days;
+    private ValueList<DegreeDay>? days;
 
     internal DegreeDaySeries(
         DateOnly start,
@@ -88,21 +91,23 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
         Guard.Defined(missingDays);
         if (dailyCelsiusDays.Length == 0 || dailyCelsiusDays.Length - 1 > DateOnly.MaxValue.DayNumber - start.DayNumber)
             throw new ArgumentException("daily held no days, or more than the calendar; allowed: 1 or more.", nameof(dailyCelsiusDays));
-        HashSet<DateOnly> gaps = [.. missing];
+        int gaps = 0;
         for (int day = 0; day < dailyCelsiusDays.Length; day++)
         {
-            bool isMissing = gaps.Remove(start.AddDays(day));
+            DateOnly date = start.AddDays(day);
             double value = dailyCelsiusDays[day];
+            bool isMissing = gaps < missing.Count && missing[gaps] == date;
+            gaps += isMissing ? 1 : 0;
             if (double.IsNaN(value) && isMissing)
                 continue;
-            Guard.NotNegative(value, "°C·d", $"daily on {AirTemperature.Text(start.AddDays(day))}");
+            Guard.NotNegative(value, "°C·d", $"daily on {AirTemperature.Text(date)}");
             if (isMissing && missingDays == MissingDays.LeftOut)
-                throw new ArgumentException($"daily held a value on {AirTemperature.Text(start.AddDays(day))}, which is missing; allowed: none.", nameof(dailyCelsiusDays));
+                throw new ArgumentException($"daily held a value on {AirTemperature.Text(date)}, a missing day; allowed: none.", nameof(missing));
         }
 
-        return gaps.Count == 0
-            ? new DegreeDaySeries(start, thresholds, method, cutoff, missingDays, missing, dailyCelsiusDays)
-            : throw new ArgumentException($"missing held {AirTemperature.Text(gaps.Min())}; allowed: days of the series.", nameof(missing));
+        if (gaps < missing.Count)
+            throw new ArgumentException($"missing held {AirTemperature.Text(missing[gaps])}; allowed: days of the series, in order.", nameof(missing));
+        return new DegreeDaySeries(start, thresholds, method, cutoff, missingDays, missing, dailyCelsiusDays);
     }
 
     /// <summary>The first day counted.</summary>
@@ -139,7 +144,7 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
     public ThermalTime Total => ThermalTime.FromCelsiusDays(sumsCelsiusDays[^1]);
 
     /// <summary>Every day with what it adds and the sum so far, in order.</summary>
-    public IReadOnlyList<DegreeDay> Days => days ??= [.. Enumerable.Range(0, Count).Select(At)];
+    public IReadOnlyList<DegreeDay> Days => days ??= ValueList<DegreeDay>.Of(Enumerable.Range(0, Count).Select(At));
 
     internal ReadOnlySpan<double> DailyCelsiusDays => dailyCelsiusDays;
 
@@ -193,7 +198,7 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
     /// <exception cref="FormatException">The format is another one.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) => ToString(TextStyle.Parse(format, formatProvider));
 
-    DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new($"{QuantityText.Of(Total, style)} from {AirTemperature.Text(Start)} to {AirTemperature.Text(End)}")
+    DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new(TotalWords(style))
     {
         Rows =
         [
@@ -214,9 +219,12 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
     };
 
     private string ToString(TextStyle style) =>
-        $"{QuantityText.Of(Total, style)} from {AirTemperature.Text(Start)} to {AirTemperature.Text(End)}, {MissingWords(style)} missing; "
+        $"{TotalWords(style)}, {MissingWords(style)} missing; "
         + $"{Method.Evidence.Name}, {Thresholds.ToString(style)}, cutoff {CutoffWords} [{Method.Evidence.Source}]; "
         + (Cautions.Count == 1 ? "1 caution" : $"{QuantityText.Of(Cautions.Count, style)} cautions");
+
+    private string TotalWords(TextStyle style) =>
+        $"{QuantityText.Of(Total, style)} from {AirTemperature.Text(Start)} to {AirTemperature.Text(End)}";
 
     private string MissingWords(TextStyle style)
     {
@@ -232,8 +240,5 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
         double.IsNaN(dailyCelsiusDays[index]) ? null : ThermalTime.FromCelsiusDays(dailyCelsiusDays[index]),
         ThermalTime.FromCelsiusDays(sumsCelsiusDays[index]));
 
-    private int IndexOf(DateOnly date, string parameter) => date >= Start && date <= End
-        ? date.DayNumber - Start.DayNumber
-        : throw new ArgumentOutOfRangeException(
-            parameter, $"{parameter} was {AirTemperature.Text(date)}; allowed: from {AirTemperature.Text(Start)} to {AirTemperature.Text(End)}.");
+    private int IndexOf(DateOnly date, string parameter) => DayRange.IndexOf(date, Start, End, parameter);
 }

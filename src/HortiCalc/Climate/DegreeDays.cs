@@ -10,10 +10,6 @@ namespace HortiCalc.Climate;
 /// </remarks>
 public static class DegreeDays
 {
-    /// <summary>The share of missing days, in percent, past which a sum is refused unless the caller allows more.</summary>
-    /// <remarks>
-    /// Our choice: left out, a twentieth of the days takes about a twentieth of the sum, which is less than the choice of the method does.
-    /// </remarks>
     private const double MaximumMissingPercent = 5;
 
     /// <summary>Counts the degree days of one day.</summary>
@@ -29,7 +25,8 @@ public static class DegreeDays
     /// <example><code>
     /// DegreeDayThresholds maize = new(Temperature.FromDegreesFahrenheit(50), Temperature.FromDegreesFahrenheit(86));
     /// ThermalTime day = DegreeDays.OfDay(
-    ///     Temperature.FromDegreesFahrenheit(65), Temperature.FromDegreesFahrenheit(90), maize, DegreeDayMethod.ClampedAverage, UpperCutoff.Horizontal);
+    ///     Temperature.FromDegreesFahrenheit(65), Temperature.FromDegreesFahrenheit(90), maize,
+    ///     DegreeDayMethod.ClampedAverage, UpperCutoff.Horizontal);
     /// Console.WriteLine(day.ToString("U", null)); // 25.5 °F·d
     /// </code></example>
     public static ThermalTime OfDay(
@@ -41,7 +38,7 @@ public static class DegreeDays
             Boundary.Celsius(maximum), minimumCelsius, AirTemperature.HighestCelsius, "°C", nameof(maximum));
         Guard.NotNull(method).Require(Guard.NotNull(thresholds), cutoff);
         double celsiusDays = 0;
-        method.Count(new ReadOnlySpan<double>(in minimumCelsius), new ReadOnlySpan<double>(in maximumCelsius), thresholds, cutoff, new Span<double>(ref celsiusDays));
+        method.Count(new(in minimumCelsius), new(in maximumCelsius), thresholds, cutoff, new(ref celsiusDays));
         return ThermalTime.FromCelsiusDays(celsiusDays);
     }
 
@@ -59,10 +56,17 @@ public static class DegreeDays
     /// <exception cref="ArgumentException">
     /// More days are missing than accepted, none is known, the method is not defined for the cutoff, or the cutoff lacks its upper threshold.
     /// </exception>
+    /// <remarks>
+    /// The limit of 5 % is our choice: left out, a twentieth of the days takes about a twentieth of the sum, which is less than the choice of
+    /// the method does.
+    /// </remarks>
     /// <example><code>
+    /// DailyTemperatures days = DailyTemperatures.Create(
+    ///     new DateOnly(2024, 2, 28), [8, 9, 11, 12], [15, 18, 19, 21], TemperatureUnit.DegreeCelsius);
     /// DegreeDaySeries heat = DegreeDays.Accumulate(
-    ///     days, new DegreeDayThresholds(Temperature.FromDegreesCelsius(10)), DegreeDayMethod.SingleSine, UpperCutoff.None, from: new DateOnly(2024, 3, 1));
-    /// DateOnly? hatch = heat.DateReached(ThermalTime.FromCelsiusDays(120));
+    ///     days, new DegreeDayThresholds(Temperature.FromDegreesCelsius(10)), DegreeDayMethod.SingleSine, UpperCutoff.None,
+    ///     from: new DateOnly(2024, 2, 29));
+    /// DateOnly? hatch = heat.DateReached(ThermalTime.FromCelsiusDays(8)); // 1 March
     /// </code></example>
     public static DegreeDaySeries Accumulate(
         DailyTemperatures days,
@@ -99,10 +103,11 @@ public static class DegreeDays
         return new DegreeDaySeries(counted.Start, thresholds, method, cutoff, missingDays, counted.Missing, celsiusDays);
     }
 
-    private static DailyTemperatures From(DailyTemperatures days, DateOnly from) => from >= days.Start && from <= days.End
-        ? days.Between(from, days.End)
-        : throw new ArgumentOutOfRangeException(
-            nameof(from), $"from was {AirTemperature.Text(from)}; allowed: {AirTemperature.Text(days.Start)} to {AirTemperature.Text(days.End)}, the days of the record.");
+    private static DailyTemperatures From(DailyTemperatures days, DateOnly from)
+    {
+        DayRange.IndexOf(from, days.Start, days.End, nameof(from));
+        return days.Between(from, days.End);
+    }
 
     private static void RequireKnown(DailyTemperatures days, double maximumMissingPercent)
     {
@@ -110,7 +115,8 @@ public static class DegreeDays
         if (missingPercent <= maximumMissingPercent && days.MissingCount < days.Count)
             return;
         throw new ArgumentException(
-            $"days had {Guard.Number(days.MissingCount)} of {Guard.Number(days.Count)} missing from {AirTemperature.Text(days.Start)} to {AirTemperature.Text(days.End)}; "
+            $"days had {Guard.Number(days.MissingCount)} of {Guard.Number(days.Count)} missing "
+            + $"from {AirTemperature.Text(days.Start)} to {AirTemperature.Text(days.End)}; "
             + $"allowed: up to {Guard.Number(maximumMissingPercent)} % (maximumMissing sets this), and one known day.",
             nameof(days));
     }
