@@ -70,11 +70,13 @@ public sealed record FirstAutumnFreeze : FreezeDateDistribution
     /// <param name="share">The share of seasons with a freeze, which such a table does not tell; above 0 %.</param>
     /// <returns>The distribution through all dates by least squares, with the error of the fit.</returns>
     /// <exception cref="ArgumentNullException">The dates are <see langword="null"/>.</exception>
-    /// <exception cref="ArgumentException">There are fewer than two dates, a chance comes twice, or the dates do not become later as the chance rises.</exception>
+    /// <exception cref="ArgumentException">
+    /// There are fewer than two dates, a level has none, a chance comes twice, or the dates do not become later as the chance rises.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 % and at most 100 %.</exception>
     public static FirstAutumnFreeze FromTableGivenAFreeze(IReadOnlyList<TabulatedFreezeDate> dates, Ratio share)
     {
-        FreezeTableFit fit = FreezeTableFit.Of(dates, share: 1, direction: 1);
+        FreezeTableFit fit = FreezeTableFit.GivenAFreeze(dates, direction: 1);
         Guard.Positive(Boundary.Fraction(share) * 100, "%", nameof(share));
         return new FirstAutumnFreeze(share, fit.Spread, null, fit.FitError, fit.Cautions);
     }
@@ -83,8 +85,8 @@ public sealed record FirstAutumnFreeze : FreezeDateDistribution
     /// <param name="chance">The chance, above 0 % and below 100 %, that the season has a freeze on the date or earlier. Seasons without a freeze count.</param>
     /// <returns>
     /// The date; <see langword="null"/> where there is none: so many seasons do not have a freeze at all
-    /// (<paramref name="chance"/> is <see cref="FreezeDateDistribution.ShareOfSeasonsWithFreeze"/> or more), or the date would lie
-    /// more than half a year from the middle one.
+    /// (<paramref name="chance"/> is <see cref="FreezeDateDistribution.ShareOfSeasonsWithFreeze"/> or more, to a millionth), or the
+    /// date would lie more than half a year from the middle one.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
     /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>

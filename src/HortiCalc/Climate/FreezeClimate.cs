@@ -11,6 +11,11 @@ namespace HortiCalc.Climate;
 /// </summary>
 /// <remarks>Immutable; equal when all members are equal.</remarks>
 /// <example><code>
+/// // Thirty invented years; a real record is read from a file.
+/// double[] minima = [.. Enumerable.Range(0, 30 * 365).Select(day => 5 - 9 * Math.Cos(day * Math.Tau / 365) + day * 7919 % 11 - 5)];
+/// DailyTemperatures days = DailyTemperatures.Create(
+///     new DateOnly(1991, 1, 1), minima, [.. minima.Select(minimum => minimum + 10)], TemperatureUnit.DegreeCelsius);
+///
 /// FreezeClimate freeze = FreezeClimate.FromDaily(
 ///     days, threshold: Temperature.FromDegreesCelsius(0), new FreezeClimateOptions(latitude: Angle.FromDegrees(51.5)));
 /// Estimate&lt;MonthDay&gt;? plantOut = freeze.LastInSpring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(10));
@@ -94,7 +99,10 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
     /// An end of a season is left out when ten or more days (<see cref="FreezeClimateOptions.MissingDaysThatDrop"/>) are
     /// missing before a freeze is met, counted from that end; days outside the record are missing. This is the published
     /// rule of the Utah Climate Center. It keeps far more seasons than asking for whole ones, which at a warm station drops
-    /// years and shifts all dates. What is left out is listed in <see cref="LeftOut"/>.
+    /// years and shifts all dates. One thing is added to it: in the warm half of the year a missing day does not count
+    /// where ten years of the record have no freeze within 15 days of that day of the year, because a gap in July hides no
+    /// last freeze of a place whose latest was in April. A day without a maximum is a missing day of
+    /// <see cref="DailyTemperatures"/> and therefore here. What is left out is listed in <see cref="LeftOut"/>.
     /// </para>
     /// </remarks>
     /// <param name="days">The record: at least ten autumns and ten springs that are not left out, 30 for a standard normal.</param>
@@ -202,7 +210,7 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         int left = leftOut.Count(season => season.Side == side);
         Ratio share = Ratio.FromPercent(100.0 * daysFromCut.Length / seasons);
         List<Caution> cautions = [FreezeEvidence.Seasons(side, seasons, left), .. common];
-        if (left > 0 && daysFromCut.Length < seasons)
+        if (left > 0 && daysFromCut.Length > 0 && daysFromCut.Length < seasons)
             cautions.Add(FreezeEvidence.LeftOutSeasons);
         FreezeDates? dates = daysFromCut.Length < FreezeEvidence.FewestValues ? null : method switch
         {

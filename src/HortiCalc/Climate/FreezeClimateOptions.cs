@@ -1,3 +1,4 @@
+using System.Globalization;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -56,6 +57,12 @@ public sealed record FreezeClimateOptions
 
     /// <summary>How dates are turned into chances.</summary>
     public FreezeDateMethod Method { get; }
+
+    /// <summary>The choices in one line.</summary>
+    /// <returns>Hemisphere, first day of the season, missing days and method.</returns>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{KnownHemisphere?.ToString().ToLowerInvariant() ?? "hemisphere from the record"}, seasons from {SeasonStart?.ToString() ?? "midsummer"}, left out at {MissingDaysThatDrop} missing days, {Method}");
 
     internal Hemisphere? KnownHemisphere => Hemisphere
         ?? (Latitude is Angle angle ? Boundary.Degrees(angle) < 0 ? Climate.Hemisphere.Southern : Climate.Hemisphere.Northern : null);

@@ -24,6 +24,9 @@ namespace HortiCalc.Climate;
 /// </remarks>
 public abstract record FreezeDateDistribution : IFormattable, IDisplayable
 {
+    // A share estimated from a table, and a chance in per cent, are not exact in binary fractions.
+    private const double Hair = 1e-6;
+
     private protected FreezeDateDistribution(
         Ratio shareOfSeasonsWithFreeze, FreezeDates? givenAFreeze, int? seasons, Duration? fitError, IReadOnlyList<Caution>? cautions)
     {
@@ -98,7 +101,7 @@ public abstract record FreezeDateDistribution : IFormattable, IDisplayable
     private protected Estimate<MonthDay>? DateOverAllSeasons(Ratio chance, Func<double, double> shareBefore)
     {
         double fraction = Percent(chance) / 100;
-        if (fraction >= Share)
+        if (fraction >= Share - Hair)
             return null;
         FreezeDates dates = RequireDates();
         return dates.DayWithShareBefore(shareBefore(fraction / Share)) is MonthDay day

@@ -25,42 +25,42 @@ internal static class FreezeEvidence
     public const int MissingDaysThatDrop = 10;
 
     public static readonly Source MixedDistribution = new(
-        "ncdc_freeze_probability",
+        "ncdc-freeze-probability",
         "Last freeze/frost probability (description of the data set)",
         "NOAA National Climatic Data Center",
         null,
         "http://wdcosf.fh-potsdam.de/resources/gcmd-22b3623a-66c6-4616-8a6a-139ce119f672/");
 
     public static readonly Source ConditionalNormals = new(
-        "noaa_normals_1981_2010_freeze",
+        "noaa-normals-1981-2010-freeze",
         "U.S. Climate Normals 1981-2010, technical reports in the Normals Calculation Methodology",
         "NOAA National Centers for Environmental Information",
         2020,
         "https://github.com/josephbcasey/NOAA-normals-data");
 
     public static readonly Source MissingDays = new(
-        "utah_freeze_tables",
+        "utah-freeze-tables",
         "Freeze dates: help page",
         "Utah Climate Center, Utah State University",
         null,
         "https://climate.usu.edu/help/freezeTable.php");
 
     public static readonly Source PeriodAverages = new(
-        "wmo_normals",
+        "wmo-normals",
         "Climatological normals: definitions of the Technical Regulations",
         "World Meteorological Organization",
         null,
         "http://www.wmo.int/pages/prog/wcp/wcdmp/GCDS_1.php");
 
     public static readonly Source PlottingPosition = new(
-        "makkonen_2006",
+        "makkonen-2006",
         "Plotting Positions in Extreme Value Analysis",
         "Journal of Applied Meteorology and Climatology 45",
         2006,
         "https://journals.ametsoc.org/view/journals/apme/45/2/jam2349.1.xml");
 
     public static readonly Source SensorHeight = new(
-        "hershfield_1974",
+        "hershfield-1974",
         "The Frequency of Freeze-Thaw Cycles",
         "Journal of Applied Meteorology 13(3)",
         1974,
@@ -117,7 +117,7 @@ internal static class FreezeEvidence
     public static readonly Caution EveryMonth = new(
         "freeze.every-month",
         CautionLevel.Care,
-        "The record has freezes in every month of the year: spring and autumn meet where the seasons are cut, and the dates there come from the cut.",
+        "The record has freezes in every month of the year: spring and autumn can meet where the seasons are cut, and dates near the cut come from it.",
         Source.CommonPractice("freeze-every-month", "a season without an end has no last freeze"));
 
     public static readonly Caution LongestSeason = new(
@@ -141,7 +141,7 @@ internal static class FreezeEvidence
         "freeze.left-out-bias",
         CautionLevel.Note,
         "A season with an early freeze is kept in spite of later gaps, one without a freeze is not: where some seasons have none, left-out seasons make freezes look more frequent than they are.",
-        MissingDays);
+        Source.CommonPractice("freeze-left-out", "what is missing is seldom missing at random"));
 
     public static readonly Caution HemisphereFromData = new(
         "freeze.hemisphere-from-data",

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Serialization;
 using UnitsNet;
 
@@ -7,7 +8,8 @@ namespace HortiCalc.Climate;
 /// <remarks>
 /// Immutable; equal when all members are equal. The length is the plain difference of the two dates, as the national weather
 /// service of Canada counts its frost-free period; the days strictly between them are one fewer. At most 365 days: a year
-/// without a freeze on one side has no end there.
+/// without a freeze on one side has no end there. The 1981-2010 normals of the United States take the longest run within
+/// single simulated years instead, and print shorter lengths where only some seasons freeze.
 /// </remarks>
 public sealed record FreezeFreePeriod
 {
@@ -53,6 +55,12 @@ public sealed record FreezeFreePeriod
     /// <summary>Whether it has a freeze at both ends and is shorter than a year.</summary>
     [JsonIgnore]
     public bool HasBothEnds => LastFreeze is not null && FirstFreeze is not null && Days < MonthDay.DaysOfYear;
+
+    /// <summary>The period in one line.</summary>
+    /// <returns>The length and the two freezes.</returns>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Days} days: last freeze {(LastFreeze is DateOnly last ? FreezeText.Of(last) : "none")}, first {(FirstFreeze is DateOnly first ? FreezeText.Of(first) : "none")}");
 
     internal int Days => LastFreeze is DateOnly last && FirstFreeze is DateOnly first
         ? Math.Min(first.DayNumber - last.DayNumber, MonthDay.DaysOfYear)

@@ -11,11 +11,15 @@ internal static class FreezeRecord
     /// </summary>
     public const double HalfATenthCelsius = 0.05;
 
+    // Ten years of the 31 days around a day.
+    private const int KnownDaysThatTell = 310;
+
     public static (IReadOnlyList<FreezeSeason> Seasons, IReadOnlyList<LeftOutSeason> LeftOut) Cut(
         DateOnly recordStart, ReadOnlySpan<double> minimaCelsius, double thresholdCelsius, MonthDay seasonStart, int missingDaysThatDrop)
     {
         List<FreezeSeason> seasons = [];
         List<LeftOutSeason> leftOut = [];
+        bool[] gapsCount = DaysWhoseGapsCount(recordStart, minimaCelsius, thresholdCelsius, seasonStart);
         DateOnly recordEnd = recordStart.AddDays(minimaCelsius.Length - 1);
         for (int year = recordStart.Year - 1; year <= recordEnd.Year; year++)
         {
@@ -26,7 +30,7 @@ internal static class FreezeRecord
             DateOnly end = seasonStart.InYear(year + 1).AddDays(-1);
             if (end < recordStart || start > recordEnd)
                 continue;
-            seasons.Add(Season(start, end, recordStart, minimaCelsius, thresholdCelsius, missingDaysThatDrop, leftOut));
+            seasons.Add(Season(start, end, recordStart, minimaCelsius, thresholdCelsius, gapsCount, missingDaysThatDrop, leftOut));
         }
 
         return (seasons, leftOut);
@@ -83,13 +87,14 @@ internal static class FreezeRecord
         DateOnly recordStart,
         ReadOnlySpan<double> minimaCelsius,
         double thresholdCelsius,
+        bool[] gapsCount,
         int missingDaysThatDrop,
         List<LeftOutSeason> leftOut)
     {
         int first = start.DayNumber - recordStart.DayNumber;
         int last = end.DayNumber - recordStart.DayNumber;
-        (int? autumnIndex, int missingBeforeFirst) = Search(minimaCelsius, first, last, thresholdCelsius, step: 1);
-        (int? springIndex, int missingAfterLast) = Search(minimaCelsius, last, first, thresholdCelsius, step: -1);
+        (int? autumnIndex, int missingBeforeFirst) = Search(recordStart, minimaCelsius, first, last, thresholdCelsius, gapsCount, step: 1);
+        (int? springIndex, int missingAfterLast) = Search(recordStart, minimaCelsius, last, first, thresholdCelsius, gapsCount, step: -1);
         bool isAutumnKnown = missingBeforeFirst < missingDaysThatDrop;
         bool isSpringKnown = missingAfterLast < missingDaysThatDrop;
         if (!isAutumnKnown)
@@ -110,20 +115,60 @@ internal static class FreezeRecord
             missing);
     }
 
-    /// <summary>The first freeze from one end of the season, and how many missing days come before it.</summary>
-    private static (int? Index, int Missing) Search(ReadOnlySpan<double> minimaCelsius, int from, int to, double thresholdCelsius, int step)
+    /// <summary>The first freeze from one end of the season, and how many missing days that could hide one come before it.</summary>
+    private static (int? Index, int Missing) Search(
+        DateOnly recordStart, ReadOnlySpan<double> minimaCelsius, int from, int to, double thresholdCelsius, bool[] gapsCount, int step)
     {
         int missing = 0;
         for (int index = from; index != to + step; index += step)
         {
             if (!IsKnown(minimaCelsius, index))
-                missing++;
+                missing += gapsCount[DayIndex(recordStart.AddDays(index))] ? 1 : 0;
             else if (IsFreeze(minimaCelsius[index], thresholdCelsius))
                 return (index, missing);
         }
 
         return (null, missing);
     }
+
+    /// <summary>
+    /// Which days of the year a gap counts on. Not in the warm half of the year where the record never froze within half a
+    /// month of that day: gaps in July cannot hide the last freeze of a place whose latest one in all years was in April.
+    /// </summary>
+    private static bool[] DaysWhoseGapsCount(DateOnly recordStart, ReadOnlySpan<double> minimaCelsius, double thresholdCelsius, MonthDay seasonStart)
+    {
+        const int half = 15;
+        const int quarterOfYear = MonthDay.DaysOfYear / 4;
+        int[] known = new int[MonthDay.DaysOfYear];
+        int[] frozen = new int[MonthDay.DaysOfYear];
+        for (int index = 0; index < minimaCelsius.Length; index++)
+        {
+            int day = DayIndex(recordStart.AddDays(index));
+            known[day] += double.IsNaN(minimaCelsius[index]) ? 0 : 1;
+            frozen[day] += IsFreeze(minimaCelsius[index], thresholdCelsius) ? 1 : 0;
+        }
+
+        bool[] counts = new bool[MonthDay.DaysOfYear];
+        for (int day = 0; day < counts.Length; day++)
+        {
+            int knownAround = 0;
+            int frozenAround = 0;
+            for (int offset = -half; offset <= half; offset++)
+            {
+                int other = (day + offset + MonthDay.DaysOfYear) % MonthDay.DaysOfYear;
+                knownAround += known[other];
+                frozenAround += frozen[other];
+            }
+
+            double fromCut = MonthDay.Wrapped(day + 1 - seasonStart.DayOfYear);
+            bool isWarmHalf = fromCut < quarterOfYear || fromCut >= MonthDay.DaysOfYear - quarterOfYear;
+            counts[day] = !isWarmHalf || frozenAround > 0 || knownAround < KnownDaysThatTell;
+        }
+
+        return counts;
+    }
+
+    private static int DayIndex(DateOnly date) => MonthDay.From(date).DayOfYear - 1;
 
     private static bool IsKnown(ReadOnlySpan<double> minimaCelsius, int index) =>
         index >= 0 && index < minimaCelsius.Length && !double.IsNaN(minimaCelsius[index]);
@@ -133,5 +178,5 @@ internal static class FreezeRecord
 
     private static string Reason(FreezeSide side, int missing, bool hasFreeze, int missingDaysThatDrop) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{missing} days are missing {(hasFreeze ? side == FreezeSide.Autumn ? "before the first known freeze" : "after the last known freeze" : "and no freeze is known")}; {missingDaysThatDrop} leave it out");
+        $"{missing} days that could hide a freeze are missing {(hasFreeze ? side == FreezeSide.Autumn ? "before the first known freeze" : "after the last known freeze" : "and no freeze is known")}; {missingDaysThatDrop} leave it out");
 }

@@ -18,7 +18,8 @@ internal sealed record FreezeTableFit(
 {
     // A table printed to whole days misses its own distribution by half a day; a further quarter is left to the fit.
     private const double PrintedDay = 0.75;
-    private const int Steps = 1000;
+    private const int Steps = 500;
+    private const int Rounds = 4;
 
     public Duration FitError => Duration.FromDays(RootMeanSquareDays);
 
@@ -64,16 +65,43 @@ internal sealed record FreezeTableFit(
                 return every;
         }
 
-        // One parameter that is not linear, and a valley that is wide and shallow: a fine grid is exact enough and cannot get lost.
-        FreezeTableFit? best = null;
-        for (int step = 1; step <= Steps; step++)
+        // One parameter that is not linear, and a valley that is wide and shallow: a grid cannot get lost, and each round
+        // closes in on the neighbours of its best.
+        double floor = highest + (lowestWithout - highest) / Steps;
+        double low = floor;
+        double high = lowestWithout;
+        FreezeTableFit best = Best(low, high);
+        for (int round = 1; round < Rounds; round++)
         {
-            FreezeTableFit fit = Line(chances, days, highest + (lowestWithout - highest) * step / Steps, direction, assumed: false);
-            if (best is null || fit.RootMeanSquareDays < best.RootMeanSquareDays)
-                best = fit;
+            double width = (high - low) / Steps;
+            low = Math.Max(floor, best.Share - width);
+            high = Math.Min(lowestWithout, best.Share + width);
+            best = Best(low, high);
         }
 
-        return best!;
+        return best;
+
+        FreezeTableFit Best(double from, double to) => Enumerable.Range(0, Steps + 1)
+            .Select(step => Line(chances, days, from + (to - from) * step / Steps, direction, assumed: false))
+            .MinBy(fit => fit.RootMeanSquareDays)!;
+    }
+
+    /// <summary>Fits dates whose chances are given that a freeze comes: every season counted has one.</summary>
+    /// <param name="dates">The dates of the table.</param>
+    /// <param name="direction">-1 where a higher chance gives an earlier date (spring), 1 where it gives a later one (autumn).</param>
+    public static FreezeTableFit GivenAFreeze(IReadOnlyList<TabulatedFreezeDate> dates, int direction)
+    {
+        foreach (TabulatedFreezeDate level in Guard.NotNull(dates))
+        {
+            if (Guard.NotNull(level, nameof(dates)).Date is null)
+            {
+                throw new ArgumentException(
+                    $"dates held none at {Guard.Number(Boundary.Fraction(level.Chance) * 100)} %; allowed: a date at every chance, which chances given a freeze always have.",
+                    nameof(dates));
+            }
+        }
+
+        return Of(dates, share: 1, direction);
     }
 
     /// <summary>The line day = mean + standard deviation × normal score through the dates, at one share.</summary>

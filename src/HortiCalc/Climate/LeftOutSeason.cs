@@ -9,7 +9,7 @@ public sealed record LeftOutSeason
     /// <summary>Describes an end of a season that was left out.</summary>
     /// <param name="start">The first day of the season.</param>
     /// <param name="side">The end that was left out.</param>
-    /// <param name="missingDays">How many days are missing before a freeze is met, counted from that end; all missing days of the season where none is met.</param>
+    /// <param name="missingDays">How many days that could hide a freeze are missing before a freeze is met, counted from that end; all such days of the season where none is met.</param>
     /// <param name="reason">The reason in a sentence.</param>
     public LeftOutSeason(DateOnly start, FreezeSide side, int missingDays, string reason)
     {
@@ -25,7 +25,7 @@ public sealed record LeftOutSeason
     /// <summary>The end that was left out. The other may still count.</summary>
     public FreezeSide Side { get; }
 
-    /// <summary>How many days are missing before a freeze is met, counted from that end.</summary>
+    /// <summary>How many days that could hide a freeze are missing before a freeze is met, counted from that end.</summary>
     public int MissingDays { get; }
 
     /// <summary>The reason in a sentence.</summary>

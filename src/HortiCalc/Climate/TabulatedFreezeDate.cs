@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -23,4 +24,8 @@ public sealed record TabulatedFreezeDate
 
     /// <summary>The date; <see langword="null"/> where the table prints none.</summary>
     public MonthDay? Date { get; }
+
+    /// <summary>The chance and the date.</summary>
+    /// <returns>For instance <c>10 %: 10 May</c>.</returns>
+    public override string ToString() => $"{QuantityText.Of(Chance, TextStyle.Default)}: {Date?.ToString() ?? "none"}";
 }

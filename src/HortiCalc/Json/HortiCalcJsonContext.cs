@@ -117,6 +117,10 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(FreezeClimateOptions))]
 [JsonSerializable(typeof(FreezeDates))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
+[JsonSerializable(typeof(DegreeDayThresholds))]
+[JsonSerializable(typeof(DegreeDayMethod))]
+[JsonSerializable(typeof(DegreeDay))]
+[JsonSerializable(typeof(DegreeDaySeries))]
 
 // Season
 [JsonSerializable(typeof(Garden))]
