@@ -70,12 +70,14 @@ public static class ReferenceLibrary
 
     private static string FindRoot()
     {
-        for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+        // A file-based app runs from a cache; it names its own folder here.
+        string start = AppContext.GetData("EntryPointFileDirectoryPath") as string ?? AppContext.BaseDirectory;
+        for (DirectoryInfo? folder = new(start); folder is not null; folder = folder.Parent)
         {
             if (File.Exists(Path.Combine(folder.FullName, "HortiCalc.sln")))
                 return folder.FullName;
         }
 
-        throw new DirectoryNotFoundException("No folder above the program holds HortiCalc.sln.");
+        throw new DirectoryNotFoundException($"No folder above {start} holds HortiCalc.sln.");
     }
 }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using HortiCalc.Units;
 
 namespace HortiCalc.Evidence;
@@ -25,9 +26,11 @@ public sealed record DomainLimit
     public string Parameter { get; }
 
     /// <summary>The lowest value, in <see cref="Unit"/>.</summary>
+    [JsonNumberHandling(JsonNumberHandling.AllowNamedFloatingPointLiterals)]
     public double Low { get; }
 
     /// <summary>The highest value, in <see cref="Unit"/>.</summary>
+    [JsonNumberHandling(JsonNumberHandling.AllowNamedFloatingPointLiterals)]
     public double High { get; }
 
     /// <summary>The unit of both ends; empty for a plain number.</summary>

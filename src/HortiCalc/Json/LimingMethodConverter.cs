@@ -41,7 +41,9 @@ internal sealed class LimingMethodConverter : JsonConverter<LimingMethod>
                     residual = JsonSerializer.Deserialize(ref reader, Residual(options));
                     break;
                 default:
-                    throw new JsonException($"liming method: \"{property}\" is not a property of that form; expected a text for \"kind\", and for {NorthCarolina} \"residual\".");
+                    throw new JsonException(
+                        $"liming method: \"{property}\" is not a property of that form; "
+                        + $"expected a text for \"kind\", and for {NorthCarolina} \"residual\".");
             }
         }
 
@@ -51,7 +53,8 @@ internal sealed class LimingMethodConverter : JsonConverter<LimingMethod>
             not null when WithoutInputs.TryGetValue(kind, out LimingMethod? method) => residual is null
                 ? method
                 : throw new JsonException($"liming method: \"{kind}\" takes no \"residual\"."),
-            _ => throw new JsonException($"liming method: unknown kind \"{kind}\"; known: {string.Join(", ", WithoutInputs.Keys)}, {NorthCarolina}."),
+            _ => throw new JsonException(
+                $"liming method: unknown kind \"{kind}\"; known: {string.Join(", ", WithoutInputs.Keys)}, {NorthCarolina}."),
         };
     }
 

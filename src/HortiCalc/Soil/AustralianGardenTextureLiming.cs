@@ -34,7 +34,7 @@ internal sealed record AustralianGardenTextureLiming : TextureLiming
         _ => null,
     };
 
-    // The heading names sand, loamy sand and silt loam outright, so nothing is read into it.
+    // Every class that is not refused stands in a heading.
     internal override bool IsNamed(SoilTexture texture, string heading) => true;
 
     private protected override (double GramsPerSquareMetre, Method? Reading) Read(string heading, double currentPh, double targetPh)

@@ -32,13 +32,15 @@ internal static class LimeCautions
     public static Caution UndefinedInSource { get; } = new(
         "lime.undefined-in-source",
         CautionLevel.Note,
-        "The source gives a rate below and above an exchangeable acidity of 4.0 meq/100 g, but none at it; the smaller was taken, because lime can be added later and not taken out.",
+        "The source gives a rate below and above an exchangeable acidity of 4.0 meq/100 g, but none at it; the smaller was taken, "
+            + "because lime can be added later and not taken out.",
         LimeSources.PennStateAgronomic);
 
     public static Caution MethodsDiffer { get; } = new(
         "lime.methods-differ",
         CautionLevel.Note,
-        "Published methods differ about threefold for the same soil, because they assume other depths, materials and soils; lime in steps and test between them.",
+        "Published methods differ about threefold for the same soil, because they assume other depths, materials and soils; "
+            + "lime in steps and test between them.",
         Source.CommonPractice("lime-methods-compared", "rates of garden lime tables for one soil, compared"));
 
     public static Caution Retest { get; } = new(
@@ -50,13 +52,15 @@ internal static class LimeCautions
     public static Caution Manure { get; } = new(
         "lime.manure",
         CautionLevel.Care,
-        "Never lime together with manure or a nitrogen fertiliser: they react, and ammonia escapes.",
-        LimeSources.ShasLime);
+        "Never lime together with manure, slurry, urea or an ammonium fertiliser: nitrogen escapes as ammonia; "
+            + "leave three months after liming.",
+        LimeSources.IrishForageGuide);
 
     public static Caution Caustic { get; } = new(
         "lime.caustic",
         CautionLevel.Danger,
-        "Hydrated lime and quicklime burn eyes, skin and airways: wear goggles, gloves and covering clothes, raise no dust, rinse eyes for several minutes and see a doctor, and follow the product's label.",
+        "Hydrated lime and quicklime burn eyes, skin and airways: wear goggles, gloves and covering clothes, raise no dust, "
+            + "rinse eyes for several minutes and see a doctor, and follow the product's label.",
         LimeSources.CalciumHydroxideCard);
 
     public static Caution Quicklime { get; } = new(

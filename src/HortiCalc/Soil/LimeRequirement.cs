@@ -48,26 +48,35 @@ public sealed record LimeRequirement : IFormattable, IDisplayable
 
     /// <summary>The same requirement for another depth of soil: the rate in proportion to the depth.</summary>
     /// <remarks>
-    /// Common practice. In print only the half was found: half the rate for 4 inches of a rate for 8 (Michigan State University Extension, Bulletin
-    /// E-2567, 1995).
+    /// Common practice. In print only the half was found: half the rate for 4 inches of a rate for 8 (Michigan State University
+    /// Extension, Bulletin E-2567, 1995).
     /// </remarks>
     /// <param name="depth">The depth that the lime is worked into; above zero.</param>
     /// <returns>The requirement for that depth, with the rule among its adjustments.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The depth is not above zero.</exception>
-    /// <exception cref="InvalidOperationException"><see cref="Depth"/> is <see langword="null"/>: there is nothing to scale from.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// <see cref="Depth"/> is <see langword="null"/>: there is nothing to scale from.
+    /// </exception>
     public LimeRequirement ForDepth(Length depth)
     {
         double metres = Guard.Positive(Boundary.Metres(depth), "m", nameof(depth));
         if (Depth is not { } assumed)
-            throw new InvalidOperationException($"'{Rate.Method.Name}' does not say which depth its rates are for, so they cannot be brought to another.");
+        {
+            throw new InvalidOperationException(
+                $"'{Rate.Method.Name}' does not say which depth its rates are for, so they cannot be brought to another.");
+        }
+
         double ratio = metres / Boundary.Metres(assumed);
         return new LimeRequirement(Scaled(LimeRules.Depth, ratio), Material, depth);
     }
 
-    /// <summary>The same requirement in another material: the rate times the present calcium carbonate equivalent, divided by that of the material.</summary>
+    /// <summary>
+    /// The same requirement in another material: the rate times the present calcium carbonate equivalent, divided by that of the
+    /// material.
+    /// </summary>
     /// <remarks>
-    /// Rule: Penn State Agricultural Analytical Services Laboratory, Home Garden, for a recommendation of 100 %. It corrects for what the material can
-    /// neutralise, not for coarseness or moisture. A caustic material brings its cautions.
+    /// Rule: Penn State Agricultural Analytical Services Laboratory, Home Garden, for a recommendation of 100 %. It corrects for what the
+    /// material can neutralise, not for coarseness or moisture. A caustic material brings its cautions.
     /// </remarks>
     /// <param name="material">The material at hand.</param>
     /// <returns>The requirement in that material, with the rule among its adjustments.</returns>
@@ -89,6 +98,7 @@ public sealed record LimeRequirement : IFormattable, IDisplayable
     /// <param name="split">The rule; maxima differ between sources, so choose the one for your ground.</param>
     /// <returns>The applications in order.</returns>
     /// <exception cref="ArgumentNullException">The rule is <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The requirement would need more than a thousand applications.</exception>
     public LimeSchedule Split(LimeSplit split) => new(this, split);
 
     /// <summary>The requirement in metric units and invariant culture.</summary>

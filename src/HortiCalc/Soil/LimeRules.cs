@@ -22,13 +22,15 @@ internal static class LimeRules
         "scaled in proportion to depth",
         Source.CommonPractice("lime-depth", "lime in proportion to the depth of soil that it is worked into"),
         new Domain(
-            "half the rate for half the depth is printed (Michigan State University Extension, Bulletin E-2567, 1995); every other ratio is custom"));
+            "half the rate for half the depth is printed (Michigan State University Extension, Bulletin E-2567, 1995); "
+            + "every other ratio is custom"));
 
     public static Method Material { get; } = new(
         "lime-material",
         "corrected for the calcium carbonate equivalent",
         LimeSources.PennStateHomeGarden,
-        new Domain("recommended rate times the equivalent it assumes, divided by that of the material; fineness and moisture are separate matters"));
+        new Domain(
+            "recommended rate times the equivalent it assumes, divided by that of the material; fineness and moisture are separate matters"));
 
     public static Method ResidualCredit { get; } = new(
         "lime-residual-credit",

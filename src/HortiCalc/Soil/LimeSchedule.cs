@@ -15,6 +15,7 @@ public sealed record LimeSchedule : IFormattable, IDisplayable
     /// <param name="requirement">The whole.</param>
     /// <param name="split">The rule.</param>
     /// <exception cref="ArgumentNullException">The requirement or the rule is <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The requirement would need more than a thousand applications.</exception>
     public LimeSchedule(LimeRequirement requirement, LimeSplit split)
     {
         Requirement = Guard.NotNull(requirement);

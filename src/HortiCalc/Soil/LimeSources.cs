@@ -2,7 +2,9 @@ using HortiCalc.Evidence;
 
 namespace HortiCalc.Soil;
 
-/// <summary>Where the rules of liming come from. A key is also the name of the file of published values, where the source prints any.</summary>
+/// <summary>
+/// Where the rules of liming come from. A key is also the name of the file of published values, where the source prints any.
+/// </summary>
 internal static class LimeSources
 {
     public static Source UkGardenTexture { get; } = new(
@@ -127,13 +129,6 @@ internal static class LimeSources
         "Royal Horticultural Society",
         null,
         "https://rhs.org.uk/soil-composts-mulches/lime-liming");
-
-    public static Source ShasLime { get; } = new(
-        "shas-lime",
-        "What's It For? - Lime",
-        "SHAS, allotment advice",
-        null,
-        "http://www.shas.org.uk/Lime");
 
     public static Source GardenLimingMaterials { get; } = new(
         "us-garden-liming-materials",

@@ -6,23 +6,37 @@ namespace HortiCalc.Soil;
 
 /// <summary>A published rule for how much lime one application may hold, and how the rest follows.</summary>
 /// <remarks>
-/// <para>Immutable; equal when all members are equal. Rules disagree: 50 or 100 lb/1000 sq ft on a lawn, so the ground decides which to choose.</para>
 /// <para>
-/// The maxima are of ground limestone. They are applied to the amount of pure calcium carbonate in a dose, so that a material of half the strength
-/// may be given at twice the rate.
+/// Immutable; equal when all members are equal. Rules disagree: 50 or 100 lb/1000 sq ft on a lawn, so the ground decides which to choose.
+/// </para>
+/// <para>
+/// The maxima are of ground limestone. They are applied to the amount of pure calcium carbonate in a dose, so that a material of half the
+/// strength may be given at twice the rate.
 /// </para>
 /// </remarks>
+/// <example><code>
+/// LimeSplit ours = new(
+///     new Method("own-limit", "limit of our county", Source.CommonPractice("own-limit", "limit of our county"), new Domain("lawns")),
+///     Mass.FromPounds(40) / Area.FromSquareFeet(1000),
+///     LimeShares.Equal,
+///     fewestMonths: 6);
+/// Console.WriteLine(ours);
+/// </code></example>
 public sealed record LimeSplit
 {
     /// <summary>Describes a rule of one's own, for instance that of a local laboratory.</summary>
     /// <param name="method">The rule's name and source.</param>
     /// <param name="maximum">The most that one application holds, as calcium carbonate; above zero.</param>
     /// <param name="shares">How the whole is shared out.</param>
-    /// <param name="mostApplications">The most applications, the last of which then takes what is left; <see langword="null"/> for no limit.</param>
+    /// <param name="mostApplications">
+    /// The most applications, the last of which then takes what is left; <see langword="null"/> for no limit.
+    /// </param>
     /// <param name="fewestMonths">The fewest months between two, or <see langword="null"/> where the source gives none.</param>
     /// <param name="mostMonths">The most months between two, or <see langword="null"/> where the source gives none.</param>
     /// <exception cref="ArgumentNullException">The method is <see langword="null"/>.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The maximum is not above zero, a count is below one, or the most months are fewer than the fewest.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The maximum is not above zero, a count is below one, or the most months are fewer than the fewest.
+    /// </exception>
     public LimeSplit(
         Method method, AreaDensity maximum, LimeShares shares, int? mostApplications = null, int? fewestMonths = null, int? mostMonths = null)
     {
@@ -38,7 +52,10 @@ public sealed record LimeSplit
     /// <summary>
     /// Home garden, Penn State: up to 10 lb/100 sq ft at once, 11 to 20 in two, 21 or more in three, equal, six months apart.
     /// </summary>
-    /// <remarks>Printed in whole pounds. Between 10 and 11 and between 20 and 21 nothing is printed; the larger number of applications is taken, our reading.</remarks>
+    /// <remarks>
+    /// Printed in whole pounds. Between 10 and 11 and between 20 and 21 nothing is printed; the larger number of applications is taken,
+    /// our reading.
+    /// </remarks>
     public static LimeSplit PennStateGarden { get; } = new(
         Rule("lime-split-penn-state-garden", "split for a home garden, Penn State", LimeSources.PennStateHomeGarden),
         PoundsPer100SquareFeet(10),
@@ -141,6 +158,15 @@ public sealed record LimeSplit
 
         // A hair is taken off, so that twice the maximum is two applications in every unit.
         double needed = Math.Ceiling(ratio * (1 - 1e-9));
+        if (MostApplications is null && needed > MostCount)
+        {
+            throw Guard.Refused(
+                "requirement",
+                carbonateGramsPerSquareMetre,
+                "g/m² of calcium carbonate",
+                $"up to {Guard.Number(MostCount)} times what one application holds");
+        }
+
         int count = (int)Math.Min(Math.Max(1, needed), MostApplications ?? MostCount);
         double[] shares = new double[count];
         if (Shares == LimeShares.Equal)
@@ -156,7 +182,7 @@ public sealed record LimeSplit
         return shares;
     }
 
-    // More applications than anyone lives to see; it keeps a senseless rate from asking for all memory.
+    // More applications than anyone lives to see.
     private const int MostCount = 1000;
 
     private static Method Rule(string key, string name, Source source) => new(key, name, source, new Domain("ground limestone"));

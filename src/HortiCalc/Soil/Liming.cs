@@ -18,7 +18,8 @@ public static class Liming
     /// <param name="target">The pH in water wanted.</param>
     /// <param name="method">The method; <see cref="LimingMethod"/> says which to take.</param>
     /// <returns>
-    /// The rate with the depth and the material it is for. Zero, with the caution <c>lime.not-needed</c>, where the soil is at or above the target.
+    /// The rate with the depth and the material it is for. Zero, with the caution <c>lime.not-needed</c>, where the soil is at or above
+    /// the target.
     /// </returns>
     /// <exception cref="ArgumentNullException">The report or the method is <see langword="null"/>.</exception>
     /// <exception cref="ArgumentException">The report lacks what the method needs.</exception>
@@ -35,7 +36,10 @@ public static class Liming
         return new LimeRequirement(rate, method.Material, method.Depth);
     }
 
-    /// <summary>Takes up a recommendation that is already given, by a laboratory's report or a product's label, to bring it to a depth, a material, an area or a split.</summary>
+    /// <summary>
+    /// Takes up a recommendation that is already given, by a laboratory's report or a product's label, to bring it to a depth, a
+    /// material, an area or a split.
+    /// </summary>
     /// <param name="rate">The rate recommended; zero or more.</param>
     /// <param name="material">The material it is recommended of, with its calcium carbonate equivalent.</param>
     /// <param name="recommendedBy">Who recommends it, for instance the laboratory's name.</param>

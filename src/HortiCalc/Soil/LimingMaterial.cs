@@ -28,7 +28,9 @@ public sealed record LimingMaterial
     /// <param name="form">The chemical form; it decides the cautions.</param>
     /// <param name="magnesium">The share of the element magnesium by mass, or <see langword="null"/> where it is not stated.</param>
     /// <param name="source">Where the figures come from, or <see langword="null"/> for a product's label.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The equivalent is not above 0 and up to 250 %, the magnesium not from 0 to 100 %, or the form unknown.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The equivalent is not above 0 and up to 250 %, the magnesium not from 0 to 100 %, or the form unknown.
+    /// </exception>
     public LimingMaterial(
         string name,
         Ratio calciumCarbonateEquivalent,
@@ -52,7 +54,8 @@ public sealed record LimingMaterial
     }
 
     /// <summary>Ground limestone of 100 % calcium carbonate equivalent, which most recommendations assume.</summary>
-    public static LimingMaterial GroundLimestone { get; } = new("ground limestone", Ratio.FromPercent(100), source: LimeSources.PennStateHomeGarden);
+    public static LimingMaterial GroundLimestone { get; } =
+        new("ground limestone", Ratio.FromPercent(100), source: LimeSources.PennStateHomeGarden);
 
     /// <summary>Pure calcium carbonate, CaCO₃: 100 % by definition.</summary>
     public static LimingMaterial CalciumCarbonate { get; } = Pure("calcium carbonate", LimeChemistry.CalciumCarbonate, 1, 0);
@@ -94,15 +97,19 @@ public sealed record LimingMaterial
 
     /// <summary>Describes a liming material by its neutralising value as calcium oxide, as British, Irish and German labels do.</summary>
     /// <remarks>
-    /// Pure calcium carbonate is 56 % by this measure. To read a label of 54 % as a calcium carbonate equivalent would nearly double the dose;
-    /// that is why the two measures have two doors.
+    /// Pure calcium carbonate is 56 % by this measure. To read a label of 54 % as a calcium carbonate equivalent would nearly double the
+    /// dose; that is why the two measures have two doors.
     /// </remarks>
     /// <param name="name">The name.</param>
-    /// <param name="neutralisingValue">The mass of calcium oxide that neutralises as much acid, per mass of material; above 0 and up to 140 %.</param>
+    /// <param name="neutralisingValue">
+    /// The mass of calcium oxide that neutralises as much acid, per mass of material; above 0 and up to 140 %.
+    /// </param>
     /// <param name="form">The chemical form; it decides the cautions.</param>
     /// <param name="magnesium">The share of the element magnesium by mass, or <see langword="null"/> where it is not stated.</param>
     /// <returns>The material, with its calcium carbonate equivalent by the molar masses of both.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The value is not above 0 and up to 140 %, the magnesium not from 0 to 100 %, or the form unknown.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The value is not above 0 and up to 140 %, the magnesium not from 0 to 100 %, or the form unknown.
+    /// </exception>
     public static LimingMaterial FromCalciumOxideEquivalent(
         string name, Ratio neutralisingValue, LimeForm form = LimeForm.Carbonate, MassFraction? magnesium = null)
     {
@@ -114,13 +121,14 @@ public sealed record LimingMaterial
 
     /// <summary>The name and the calcium carbonate equivalent.</summary>
     /// <returns>For instance <c>ground limestone (100 % calcium carbonate equivalent)</c>.</returns>
-    public override string ToString() => $"{Name} ({Guard.Number(Math.Round(Percent, 1, MidpointRounding.AwayFromZero))} % calcium carbonate equivalent)";
+    public override string ToString() =>
+        $"{Name} ({Guard.Number(Math.Round(Fraction * 100, 1, MidpointRounding.AwayFromZero))} % calcium carbonate equivalent)";
 
     internal double Fraction => Boundary.Fraction(CalciumCarbonateEquivalent);
 
-    private double Percent => Fraction * 100;
-
-    private static LimingMaterial Pure(string name, double gramsPerMole, int carbonates, int magnesiumAtoms, LimeForm form = LimeForm.Carbonate) => new(
+    // The carbonates are the moles of calcium carbonate that neutralise as much as one mole of the compound.
+    private static LimingMaterial Pure(
+        string name, double gramsPerMole, int carbonates, int magnesiumAtoms, LimeForm form = LimeForm.Carbonate) => new(
         name,
         Ratio.FromPercent(100 * carbonates * LimeChemistry.CalciumCarbonate / gramsPerMole),
         form,

@@ -4,13 +4,15 @@ using UnitsNet;
 
 namespace HortiCalc.Soil;
 
-/// <summary>A published way to find how much lime a soil needs, with the depth, the material and the fineness that its rates assume.</summary>
+/// <summary>
+/// A published way to find how much lime a soil needs, with the depth, the material and the fineness that its rates assume.
+/// </summary>
 /// <remarks>
 /// <para>Immutable; equal when of the same kind with the same inputs. A closed set: the values are the static members.</para>
 /// <para>
 /// With a report that gives exchangeable acidity or the Mehlich buffer, take the laboratory's own method: it measures what the lime must
-/// neutralise. With only pH and texture, <see cref="UkGardenTexture"/> is the default to choose, because it is the one garden table here that
-/// stands in a textbook; the two others name no original.
+/// neutralise. With only pH and texture, <see cref="UkGardenTexture"/> is the default to choose, because it is the one garden table here
+/// that stands in a textbook; the two others name no original.
 /// </para>
 /// </remarks>
 /// <example><code>
@@ -33,38 +35,42 @@ public abstract record LimingMethod
     /// <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>. The table gives no depth.
     /// </summary>
     /// <remarks>
-    /// The table's columns are light, loams and heavy soils. Our reading: sand, loamy sand and sandy loam are light; sandy clay, silty clay and clay
-    /// are heavy; the rest are loams. Between rows a straight line, our reading too; above pH 6.0 and below 5.0 the table is silent and the method refuses.
+    /// The table's columns are light, loams and heavy soils. Our reading: sand, loamy sand and sandy loam are light; sandy clay, silty
+    /// clay and clay are heavy; the rest are loams. Between rows a straight line, our reading too; above pH 6.0 and below 5.0 the table
+    /// is silent and the method refuses.
     /// </remarks>
     public static LimingMethod UkGardenTexture { get; } = new UkGardenTextureLiming();
 
     /// <summary>
-    /// By texture and pH in water, 4.0 to 6.0, to 6.5 only: a table of ground limestone in pounds per 100 square feet that circulates in the United
-    /// States without an original; common practice. Needs <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>. The table gives no depth.
+    /// By texture and pH in water, 4.0 to 6.0, to 6.5 only: a table of ground limestone in pounds per 100 square feet that circulates in
+    /// the United States without an original; common practice. Needs <see cref="SoilReport.PhInWater"/> and
+    /// <see cref="SoilReport.Texture"/>. The table gives no depth.
     /// </summary>
     /// <remarks>
-    /// The table's columns are sandy loam, loam and clay loam. Our reading: silt loam and silt are read as loam; sandy clay loam and silty clay loam as clay
-    /// loam. Coarser and finer soils have no column and are refused. Between rows a straight line, our reading too.
+    /// The table's columns are sandy loam, loam and clay loam. Our reading: silt loam and silt are read as loam; sandy clay loam and
+    /// silty clay loam as clay loam. Coarser and finer soils have no column and are refused. Between rows a straight line, our reading
+    /// too.
     /// </remarks>
     public static LimingMethod UsGardenTexture { get; } = new UsGardenTextureLiming();
 
     /// <summary>
-    /// By texture, from any pH to any higher one between 4.5 and 6.5, in the top 10 cm: an Australian table of lime for one pH unit that names no
-    /// original; common practice. Needs <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>.
+    /// By texture, from any pH to any higher one between 4.5 and 6.5, in the top 10 cm: an Australian table of lime for one pH unit that
+    /// names no original; common practice. Needs <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>.
     /// </summary>
     /// <remarks>
-    /// The table's rows are sand or loamy sand, sandy loam, one whose label is missing in the copy seen, silty loam, clay loam and organic soil.
-    /// The row without label is not used, so loam is refused; silty loam is read for silt loam. Within a unit the rate is taken in proportion, our reading.
+    /// The table's rows are sand or loamy sand, sandy loam, one whose label is missing in the copy seen, silty loam, clay loam and
+    /// organic soil. The row without label is not used, so loam is refused; silty loam is read for silt loam. Within a unit the rate is
+    /// taken in proportion, our reading.
     /// </remarks>
     public static LimingMethod AustralianGardenTexture { get; } = new AustralianGardenTextureLiming();
 
     /// <summary>
-    /// By exchangeable acidity, 2.0 to 25.7 meq/100 g, to pH 6.0, 6.5 or 7.0: Penn State's table for turf. Needs <see cref="SoilReport.PhInWater"/> and
-    /// <see cref="SoilReport.ExchangeableAcidity"/>. The table gives no depth.
+    /// By exchangeable acidity, 2.0 to 25.7 meq/100 g, to pH 6.0, 6.5 or 7.0: Penn State's table for turf. Needs
+    /// <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.ExchangeableAcidity"/>. The table gives no depth.
     /// </summary>
     /// <remarks>
-    /// The laboratory reports the acidities of the table's 38 rows and prints no rule for others. Between rows a straight line is taken, as in the
-    /// garden tables: the result never leaves the two printed rates beside it. Outside the rows the method refuses.
+    /// The laboratory reports the acidities of the table's 38 rows and prints no rule for others. Between rows a straight line is taken,
+    /// as in the garden tables: the result never leaves the two printed rates beside it. Outside the rows the method refuses.
     /// </remarks>
     public static LimingMethod PennStateTurf { get; } = new PennStateTurfLiming();
 
@@ -97,14 +103,14 @@ public abstract record LimingMethod
     internal abstract LimingFacts Facts { get; }
 
     /// <summary>
-    /// By the acidity in the Mehlich buffer, to any pH up to 6.6, less a credit for lime applied before: the formula of North Carolina's soil
-    /// testing laboratory. Needs <see cref="SoilReport.PhInWater"/>, and <see cref="SoilReport.BufferAcidity"/> or
+    /// By the acidity in the Mehlich buffer, to any pH up to 6.6, less a credit for lime applied before: the formula of North Carolina's
+    /// soil testing laboratory. Needs <see cref="SoilReport.PhInWater"/>, and <see cref="SoilReport.BufferAcidity"/> or
     /// <see cref="SoilReport.MehlichBufferPh"/>; where both are given the acidity is taken. The source gives no depth.
     /// </summary>
     /// <remarks>
-    /// US tons per acre = acidity × (target − current) / (6.6 − current) − credit, of standard lime, which has a calcium carbonate equivalent of 90 %.
-    /// At pH 6.6 the formula has no value and above it turns negative; no soil there is below a target of 6.6 or less, so the method never reaches it.
-    /// A credit larger than the need gives zero, with the caution <c>lime.credit-covers</c>.
+    /// US tons per acre = acidity × (target − current) / (6.6 − current) − credit, of standard lime, which has a calcium carbonate
+    /// equivalent of 90 %. At pH 6.6 the formula has no value and above it turns negative; no soil there is below a target of 6.6 or
+    /// less, so the method never reaches it. A credit larger than the need gives zero, with the caution <c>lime.credit-covers</c>.
     /// </remarks>
     /// <param name="residual">Lime applied before that may not have reacted yet, or <see langword="null"/> for none.</param>
     /// <returns>The method.</returns>

@@ -27,7 +27,7 @@ internal sealed record NorthCarolinaLiming(ResidualLime? Residual) : LimingMetho
                 new DomainLimit("target", double.NegativeInfinity, BufferPh, "pH"))),
         Depth: null,
         new LimingMaterial("standard agricultural lime", Ratio.FromPercent(90), source: LimeSources.NorthCarolinaStandardLime),
-        "as the lime law of North Carolina asks of limestone");
+        "as North Carolina asks of lime for sale: of dolomitic lime 90 % through a 20-mesh screen and 35 % through a 100-mesh screen");
 
     internal override LimingFacts Facts => Known;
 

@@ -9,10 +9,15 @@ namespace HortiCalc.Soil;
 /// <para>Immutable; equal when all members are equal.</para>
 /// <para>
 /// Source: N.C. Department of Agriculture and Consumer Services, Lime and Fertilizer Requirements,
-/// https://ncagr.gov/agronomic-services-soil-testing-lime-and-fertilizer-requirements: the credit is the whole rate at first and shrinks by 8 % of it each month
-/// on mineral soils, 16 % on others.
+/// https://ncagr.gov/agronomic-services-soil-testing-lime-and-fertilizer-requirements: the credit is the whole rate at first and shrinks
+/// by 8 % of it each month on mineral soils, 16 % on others.
 /// </para>
 /// </remarks>
+/// <example><code>
+/// ResidualLime lastYear = new(Mass.FromShortTons(1) / Area.FromAcres(1), months: 5, NorthCarolinaSoilClass.Mineral);
+/// SoilReport soil = new() { PhInWater = new Ph(5), BufferAcidity = VolumetricCharge.FromMilliequivalentsPer100CubicCentimetres(1.6) };
+/// Console.WriteLine(Liming.Requirement(soil, new Ph(6), LimingMethod.NorthCarolina(lastYear)));
+/// </code></example>
 public sealed record ResidualLime
 {
     /// <summary>Describes lime applied before.</summary>

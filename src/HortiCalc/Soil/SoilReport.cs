@@ -3,7 +3,10 @@ using HortiCalc.Units;
 
 namespace HortiCalc.Soil;
 
-/// <summary>What a laboratory report or a home test says of a soil. Every member may be absent; a method that needs an absent one refuses by its name.</summary>
+/// <summary>
+/// What a laboratory report or a home test says of a soil. Every member may be absent; a method that needs an absent one refuses by its
+/// name.
+/// </summary>
 /// <remarks>Immutable; equal when all members are equal.</remarks>
 /// <example><code>
 /// SoilReport soil = new() { PhInWater = new Ph(5.4), Texture = SoilTexture.SandyLoam };
@@ -15,7 +18,9 @@ public sealed record SoilReport
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public Ph? PhInWater { get; init; }
 
-    /// <summary>The pH of soil stirred in the Mehlich buffer, whose own pH is 6.6. Buffers of other names are not interchangeable with it.</summary>
+    /// <summary>
+    /// The pH of soil stirred in the Mehlich buffer, whose own pH is 6.6. Buffers of other names are not interchangeable with it.
+    /// </summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public Ph? MehlichBufferPh { get; init; }
 
@@ -23,7 +28,9 @@ public sealed record SoilReport
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ExchangeableCharge? ExchangeableAcidity { get; init; }
 
-    /// <summary>The acidity by the Mehlich buffer per volume of soil, as North Carolina reports it in milliequivalents per 100 cubic centimetres.</summary>
+    /// <summary>
+    /// The acidity by the Mehlich buffer per volume of soil, as North Carolina reports it in milliequivalents per 100 cubic centimetres.
+    /// </summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public VolumetricCharge? BufferAcidity { get; init; }
 

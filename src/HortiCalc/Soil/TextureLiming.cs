@@ -10,7 +10,7 @@ internal abstract record TextureLiming : LimingMethod
     /// <summary>The heading of the column for a texture class, or nothing where the table has no column for it.</summary>
     internal abstract string? Heading(SoilTexture texture);
 
-    /// <summary>Whether the column is headed by the very name of the texture class.</summary>
+    /// <summary>Whether the table names the texture class itself, so that nothing of ours is read into it.</summary>
     internal virtual bool IsNamed(SoilTexture texture, string heading) => LimeRules.Words(texture) == heading;
 
     internal sealed override IEnumerable<string> Missing(SoilReport soil)

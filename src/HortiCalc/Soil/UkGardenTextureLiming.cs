@@ -47,4 +47,6 @@ internal sealed record UkGardenTextureLiming : TextureTableLiming
         SoilTexture.SandyClay or SoilTexture.SiltyClay or SoilTexture.Clay => Heavy,
         _ => Loams,
     };
+
+    internal override bool IsNamed(SoilTexture texture, string heading) => texture == SoilTexture.Loam;
 }

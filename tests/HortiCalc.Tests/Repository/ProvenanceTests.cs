@@ -1,0 +1,59 @@
+using System.Text.RegularExpressions;
+using HortiCalc.Evidence;
+using HortiCalc.Reference;
+
+namespace HortiCalc.Tests.Repository;
+
+/// <summary>Every number has a source, and every source has values that the tests exercise, as far as print allows.</summary>
+public partial class ProvenanceTests
+{
+    /// <summary>Published sources in the code that print no value to compute: statements, warnings, definitions.</summary>
+    private static readonly Dictionary<string, string> WithoutValues = [];
+
+    [Fact]
+    public void Sources_WithTheSameKey_AreTheSame()
+    {
+        Assert.NotEmpty(EvidenceInTheLibrary.Sources);
+        Assert.Empty(EvidenceInTheLibrary.Sources.GroupBy(source => source.Key).Where(group => group.Count() > 1).Select(group => group.Key));
+    }
+
+    [Fact]
+    public void Sources_Published_HaveAddressOrYear() =>
+        Assert.Empty(EvidenceInTheLibrary.Sources.Where(source => source.Kind == SourceKind.Published && source.Address is null && source.Year is null));
+
+    [Fact]
+    public void Sources_OfMethods_HavePublishedValuesOrAReason()
+    {
+        HashSet<string> withValues = [.. ReferenceLibrary.Values.Select(value => value.Source.Key)];
+        IEnumerable<string> methods = EvidenceInTheLibrary.Methods
+            .Where(method => method.Source.Kind == SourceKind.Published)
+            .Select(method => method.Source.Key)
+            .Distinct();
+
+        Assert.Empty(methods.Where(key => !withValues.Contains(key) && !WithoutValues.ContainsKey(key)));
+    }
+
+    [Fact]
+    public void Sources_ListedAsWithoutValues_StillExistAndHaveNone()
+    {
+        HashSet<string> withValues = [.. ReferenceLibrary.Values.Select(value => value.Source.Key)];
+
+        Assert.Empty(WithoutValues.Keys.Where(key => withValues.Contains(key) || EvidenceInTheLibrary.Sources.All(source => source.Key != key)));
+    }
+
+    [Fact]
+    public void Methods_WithTheSameKey_AreTheSame() =>
+        Assert.Empty(EvidenceInTheLibrary.Methods.GroupBy(method => method.Key).Where(group => group.Count() > 1).Select(group => group.Key));
+
+    [Fact]
+    public void Cautions_Codes_AreUniqueAndWellFormed()
+    {
+        Assert.NotEmpty(EvidenceInTheLibrary.Cautions);
+        Assert.Empty(EvidenceInTheLibrary.Cautions.GroupBy(caution => caution.Code).Where(group => group.Count() > 1).Select(group => group.Key));
+        Assert.All(EvidenceInTheLibrary.Cautions, caution => Assert.Matches(Code(), caution.Code));
+        Assert.All(EvidenceInTheLibrary.Cautions, caution => Assert.EndsWith(".", caution.Sentence, StringComparison.Ordinal));
+    }
+
+    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\.[a-z0-9]+(-[a-z0-9]+)*$")]
+    private static partial Regex Code();
+}
