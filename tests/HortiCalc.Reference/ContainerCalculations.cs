@@ -1,8 +1,55 @@
+using HortiCalc.Containers;
+using UnitsNet;
+
 namespace HortiCalc.Reference;
 
 internal static class ContainerCalculations
 {
+    private const double CubicInchesPerUsBushel = 2150.42;
+
     public static Dictionary<string, Func<Inputs, Computed>> All { get; } = new(StringComparer.Ordinal)
     {
+        ["frustum_volume_L"] = inputs => Frustum(inputs).BrimVolume.Liters,
+        ["frustum_volume_cm3"] = inputs => Frustum(inputs).BrimVolume.CubicCentimeters,
+        ["cylinder_volume_in3"] = inputs => Cylinder(inputs).BrimVolume.CubicInches,
+        ["cylinder_volume_ft3"] = inputs => Cylinder(inputs).BrimVolume.CubicFeet,
+        ["pots_per_yd3"] = inputs => Exact(PottingMedium.PotsFrom(Volume.FromCubicYards(1), Cylinder(inputs), Length.Zero, Ratio.Zero)),
+        ["pots_exact"] = inputs => Exact(inputs.Has("mix_L")
+            ? PottingMedium.PotsFrom(
+                Volume.FromLiters(inputs.Number("mix_L")),
+                Volume.FromLiters(inputs.Number("pot_L")),
+                Ratio.FromPercent(inputs.Number("allowance_pct")))
+            : PottingMedium.PotsFrom(
+                Volume.FromCubicFeet(inputs.Number("mix_ft3")), Volume.FromUsGallons(inputs.Number("pot_gal")), Ratio.Zero)),
+        ["medium_ft3"] = inputs => PottingMedium
+            .ForPots(Volume.FromUsGallons(inputs.Number("pot_gal")), (int)inputs.Number("pots"), Ratio.Zero).CubicFeet,
+        ["pot_brim_L"] = inputs => Size(inputs).Shape!.BrimVolume.Liters,
+        ["pot_size_L"] = inputs => Size(inputs).Volume.Liters,
+        ["pot_size_gal"] = inputs => Size(inputs).Volume.UsGallons,
+        ["pot_size_ft3"] = inputs => Size(inputs).Volume.CubicFeet,
+        ["pot_size_yd3"] = inputs => Size(inputs).Volume.CubicYards,
+        ["pot_size_in3"] = inputs => Size(inputs).Volume.CubicInches,
+        ["mix_portion_L"] = inputs => Portion(inputs, Volume.FromLiters(inputs.Number("batch_L"))).Liters,
+        ["mix_portion_gal"] = inputs => Portion(inputs, Volume.FromUsGallons(inputs.Number("batch_gal"))).UsGallons,
+        ["mix_portion_imperial_gal"] = inputs => Portion(inputs, Volume.FromImperialGallons(inputs.Number("batch_imperial_gal"))).ImperialGallons,
+        ["mix_portion_yd3"] = inputs => Portion(inputs, Volume.FromCubicYards(inputs.Number("batch_yd3"))).CubicYards,
+        ["mix_portion_bushel"] = inputs => Portion(
+            inputs, Volume.FromCubicInches(inputs.Number("batch_bushel") * CubicInchesPerUsBushel)).CubicInches / CubicInchesPerUsBushel,
     };
+
+    private static RoundContainer Frustum(Inputs inputs) => Container.RoundTapered(
+        Length.FromCentimeters(inputs.Number("top_cm")),
+        Length.FromCentimeters(inputs.Number("base_cm")),
+        Length.FromCentimeters(inputs.Number("height_cm")));
+
+    private static RoundContainer Cylinder(Inputs inputs) =>
+        Container.Round(Length.FromInches(inputs.Number("diameter_in")), Length.FromInches(inputs.Number("height_in")));
+
+    private static PotSize Size(Inputs inputs) => PotSizes.Named(inputs["source"], inputs["name"]);
+
+    private static Volume Portion(Inputs inputs, Volume batch) =>
+        MixRecipes.Named(inputs["recipe"]).ForBatch(batch, Ratio.Zero).VolumeOf(inputs["component"]);
+
+    /// <summary>Pots with the fraction that the left-over would fill.</summary>
+    private static double Exact(PotYield yield) => yield.Pots + yield.LeftOver / yield.MediumPerPot;
 }

@@ -25,15 +25,18 @@ public sealed record AmendmentLayer : IFormattable, IDisplayable
 {
     /// <summary>Describes a layer by its loose depth.</summary>
     /// <param name="looseDepth">The depth as spread; zero or more.</param>
-    /// <param name="settlingAllowance">What is bought on top of the net volume because the material settles, as a share of the net volume; zero or more.</param>
-    /// <param name="mixedDepth">The depth of layer and soil together once worked in, or <see langword="null"/> where the layer stays on top.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A depth or the allowance is negative, or the mixed depth is less than the layer's.</exception>
+    /// <param name="settlingAllowance">What is bought on top of the net volume because the material settles, as a share of the
+    /// net volume; zero or more.</param>
+    /// <param name="mixedDepth">The depth of layer and soil together once worked in, or <see langword="null"/> where the layer
+    /// stays on top.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A depth or the allowance is negative, or the mixed depth is less than the
+    /// layer's.</exception>
     [JsonConstructor]
     public AmendmentLayer(Length looseDepth, Ratio settlingAllowance, Length? mixedDepth = null)
     {
         double looseMetres = Dimension.NotNegative(looseDepth, nameof(looseDepth));
         LooseDepth = Length.FromMeters(looseMetres);
-        SettlingAllowance = Ratio.FromPercent(Guard.NotNegative(Boundary.Fraction(settlingAllowance) * 100, "%", nameof(settlingAllowance)));
+        SettlingAllowance = Ratio.FromPercent(AllowancePercent(settlingAllowance));
         if (mixedDepth is Length depth)
         {
             double mixedMetres = Dimension.Positive(depth, nameof(mixedDepth));
@@ -50,7 +53,8 @@ public sealed record AmendmentLayer : IFormattable, IDisplayable
     /// <summary>The depth of layer and soil together once worked in; <see langword="null"/> where the layer stays on top.</summary>
     public Length? MixedDepth { get; }
 
-    /// <summary>The share of the mixed depth that is amendment, by loose volume; <see langword="null"/> where the layer stays on top.</summary>
+    /// <summary>The share of the mixed depth that is amendment, by loose volume; <see langword="null"/> where the layer stays
+    /// on top.</summary>
     [JsonIgnore]
     public Ratio? ShareOfMix => MixedDepth is Length mixed
         ? Ratio.FromPercent(100 * Boundary.Metres(LooseDepth) / Boundary.Metres(mixed))
@@ -58,7 +62,8 @@ public sealed record AmendmentLayer : IFormattable, IDisplayable
 
     /// <summary>A layer by the depth at which it is spread, left on top as a mulch is until it is worked in.</summary>
     /// <param name="depth">The loose depth; zero or more.</param>
-    /// <param name="settlingAllowance">What is bought on top because the material settles, as a share of the net volume; zero where none is wanted.</param>
+    /// <param name="settlingAllowance">What is bought on top because the material settles, as a share of the net volume; zero
+    /// where none is wanted.</param>
     /// <returns>The layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The depth or the allowance is negative.</exception>
     public static AmendmentLayer LooseOnTop(Length depth, Ratio settlingAllowance) => new(depth, settlingAllowance);
@@ -66,9 +71,11 @@ public sealed record AmendmentLayer : IFormattable, IDisplayable
     /// <summary>A layer by the share that it shall have of the depth worked, soil and amendment together.</summary>
     /// <param name="share">The share of the mix that is amendment; from 0 to 100 %.</param>
     /// <param name="mixedDepth">The depth of soil and amendment together; greater than zero.</param>
-    /// <param name="settlingAllowance">What is bought on top because the material settles, as a share of the net volume; zero where none is wanted.</param>
+    /// <param name="settlingAllowance">What is bought on top because the material settles, as a share of the net volume; zero
+    /// where none is wanted.</param>
     /// <returns>The layer, with the loose depth that gives this share.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The share is outside 0 to 100 %, the depth is not greater than zero, or the allowance is negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The share is outside 0 to 100 %, the depth is not greater than zero, or
+    /// the allowance is negative.</exception>
     public static AmendmentLayer ShareOfMixedDepth(Ratio share, Length mixedDepth, Ratio settlingAllowance)
     {
         double fraction = Guard.Within(Boundary.Fraction(share) * 100, 0, 100, "%", nameof(share)) / 100;
@@ -81,11 +88,12 @@ public sealed record AmendmentLayer : IFormattable, IDisplayable
     /// <param name="area">The ground to cover; greater than zero.</param>
     /// <param name="settlingAllowance">The part of the volume that goes into settling, as a share of the net volume.</param>
     /// <returns>The layer for which <see cref="VolumeOver"/> gives the volume back.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The volume or the allowance is negative, or the area is not greater than zero.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The volume or the allowance is negative, or the area is not greater than
+    /// zero.</exception>
     public static AmendmentLayer FromVolume(Volume volume, Area area, Ratio settlingAllowance)
     {
-        double allowance = Guard.NotNegative(Boundary.Fraction(settlingAllowance) * 100, "%", nameof(settlingAllowance)) / 100;
-        return new AmendmentLayer(Amendment.Depth(volume, area) / (1 + allowance), settlingAllowance);
+        double looseMetres = Boundary.Metres(Amendment.Depth(volume, area)) / (1 + AllowancePercent(settlingAllowance) / 100);
+        return new AmendmentLayer(Length.FromMeters(looseMetres), settlingAllowance);
     }
 
     /// <summary>The layer worked into a depth of soil that does not include it.</summary>
@@ -121,7 +129,7 @@ public sealed record AmendmentLayer : IFormattable, IDisplayable
         double looseMetres = Boundary.Metres(LooseDepth);
         return looseMetres > 0
             ? Area.FromSquareMeters(litres / (1 + Boundary.Fraction(SettlingAllowance)) / looseMetres / 1000)
-            : throw new InvalidOperationException("The layer has a loose depth of 0 m; a volume covers an area only at a depth greater than 0 m.");
+            : throw new InvalidOperationException("The layer has a loose depth of 0 m; a volume covers an area only where there is a depth.");
     }
 
     /// <summary>The layer in metric units and invariant culture.</summary>
@@ -144,6 +152,9 @@ public sealed record AmendmentLayer : IFormattable, IDisplayable
             new DisplayRow("added for settling", QuantityText.Of(SettlingAllowance, style)),
         ],
     };
+
+    private static double AllowancePercent(Ratio settlingAllowance) =>
+        Guard.NotNegative(Boundary.Fraction(settlingAllowance) * 100, "%", nameof(settlingAllowance));
 
     private string ToString(TextStyle style)
     {

@@ -15,7 +15,8 @@ public sealed record BagPurchase : IFormattable, IDisplayable
     /// <summary>Counts the fewest whole bags of one size that cover a need.</summary>
     /// <param name="needed">The volume needed; zero or more.</param>
     /// <param name="bag">The volume of one bag; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The need is negative, the bag is not greater than zero, or the count is beyond two thousand million.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The need is negative, the bag is not greater than zero, or the count is
+    /// beyond two thousand million.</exception>
     public BagPurchase(Volume needed, Volume bag)
     {
         double neededLitres = Guard.NotNegative(Boundary.Litres(needed), "L", nameof(needed));
@@ -24,7 +25,7 @@ public sealed record BagPurchase : IFormattable, IDisplayable
         Bag = Volume.FromLiters(bagLitres);
         Count = WholeCount.Covering(neededLitres / bagLitres, "bags", nameof(needed));
         Bought = Volume.FromLiters(Count * bagLitres);
-        LeftOver = Volume.FromLiters(Math.Max(0, Count * bagLitres - neededLitres));
+        LeftOver = Volume.FromLiters(WholeCount.Rest(Count * bagLitres, neededLitres));
     }
 
     /// <summary>The volume needed.</summary>
@@ -67,5 +68,6 @@ public sealed record BagPurchase : IFormattable, IDisplayable
         $"{QuantityText.Of(Count, style)} {(Count == 1 ? "bag" : "bags")} of {QuantityText.Of(Bag, style)}";
 
     private string ToString(TextStyle style) =>
-        $"{Title(style)}: {QuantityText.Of(Bought, style)} for a need of {QuantityText.Of(Needed, style)}, {QuantityText.Of(LeftOver, style)} left over";
+        $"{Title(style)}: {QuantityText.Of(Bought, style)} for a need of {QuantityText.Of(Needed, style)},"
+        + $" {QuantityText.Of(LeftOver, style)} left over";
 }

@@ -17,6 +17,7 @@ public static class Bags
     /// <param name="needed">The volume needed; zero or more. None needed is no bag.</param>
     /// <param name="bag">The volume of one bag; greater than zero.</param>
     /// <returns>How many, what they hold and what is left over.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The need is negative, the bag is not greater than zero, or the count is beyond two thousand million.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The need is negative, the bag is not greater than zero, or the count is
+    /// beyond two thousand million.</exception>
     public static BagPurchase ToBuy(Volume needed, Volume bag) => new(needed, bag);
 }

@@ -57,23 +57,27 @@ public abstract record Bed : IFormattable, IDisplayable
     /// <param name="b">Another side; greater than zero.</param>
     /// <param name="c">The third side; greater than zero.</param>
     /// <returns>The bed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or not shorter than the other two together.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or not shorter than the other two
+    /// together.</exception>
     public static TriangleBed Triangle(Length a, Length b, Length c) => new(a, b, c);
 
     /// <summary>An L: a rectangle with a smaller rectangle missing at one corner.</summary>
     /// <param name="width">One side of the whole rectangle; greater than zero.</param>
     /// <param name="length">The other side of the whole rectangle; greater than zero.</param>
     /// <param name="cutoutWidth">The missing corner along <paramref name="width"/>; greater than zero and shorter than it.</param>
-    /// <param name="cutoutLength">The missing corner along <paramref name="length"/>; greater than zero and shorter than it.</param>
+    /// <param name="cutoutLength">The missing corner along <paramref name="length"/>; greater than zero and shorter than
+    /// it.</param>
     /// <returns>The bed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or the missing corner reaches across.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or the missing corner reaches
+    /// across.</exception>
     public static LShapeBed LShape(Length width, Length length, Length cutoutWidth, Length cutoutLength) =>
         new(width, length, cutoutWidth, cutoutLength);
 
     /// <summary>A bed of any outline with straight sides, by its corners in the order in which one walks round it.</summary>
     /// <param name="corners">Three corners or more, either way round, the first not repeated at the end.</param>
     /// <returns>The bed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">There are fewer than three corners, or a coordinate is out of bounds.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There are fewer than three corners, or a coordinate is out of
+    /// bounds.</exception>
     /// <exception cref="ArgumentException">Two corners coincide, or the outline crosses or touches itself.</exception>
     public static PolygonBed Polygon(params IReadOnlyList<BedCorner> corners) => new(corners);
 

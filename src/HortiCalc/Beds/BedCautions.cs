@@ -49,13 +49,15 @@ public static class BedCautions
     public static Caution Salts { get; } = new(
         "compost.salts",
         CautionLevel.Care,
-        "Compost and manure can carry harmful amounts of salts; ask for the analysis, and avoid material with an electrical conductivity above 8 mS/cm.",
+        "Compost and manure can carry harmful amounts of salts; ask for the analysis, and avoid material with an electrical"
+        + " conductivity above 8 mS/cm.",
         SaltSource);
 
     /// <summary>Dust of compost and soil can carry Legionella.</summary>
     public static Caution Dust { get; } = new(
         "compost.dust",
         CautionLevel.Danger,
-        "Compost, mulch and soil can carry Legionella: keep them damp, do not breathe the dust, wear gloves, wash your hands; see a doctor about a worsening cough or fever.",
+        "Compost, mulch and soil can carry Legionella: keep them damp, do not breathe the dust, wear gloves, wash your hands;"
+        + " see a doctor about a worsening cough or fever.",
         DustSource);
 }

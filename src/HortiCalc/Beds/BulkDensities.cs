@@ -9,7 +9,9 @@ namespace HortiCalc.Beds;
 /// <summary>Published bulk densities, as their sources print them.</summary>
 /// <remarks>
 /// The sources differ, for one material by a factor of two: <see cref="For(BulkMaterial)"/> sets them side by side instead of
-/// choosing one. A density of one's own, from a label or a weighed bucket, is better than any of them.
+/// choosing one. Figures that soil science and media laboratories give are of dry matter by their definition and marked so;
+/// where a source says nothing of moisture, the figure is marked as delivered. A density of one's own, from a label or a
+/// weighed bucket, is better than any of them.
 /// </remarks>
 /// <example><code>
 /// foreach (BulkDensity compost in BulkDensities.For(BulkMaterial.Compost))
@@ -58,7 +60,8 @@ public static class BulkDensities
     /// <param name="sourceKey">The key of its source.</param>
     /// <param name="name">The material as the source names it.</param>
     /// <returns>The density.</returns>
-    /// <exception cref="ArgumentException">There is none of that name from that source; the message lists what there is.</exception>
+    /// <exception cref="ArgumentException">There is none of that name from that source; the message lists what there
+    /// is.</exception>
     public static BulkDensity Named(string sourceKey, string name)
     {
         Guard.NotBlank(sourceKey);
@@ -67,11 +70,13 @@ public static class BulkDensities
         if (ofSource.Count == 0)
         {
             throw new ArgumentException(
-                $"sourceKey was '{sourceKey}'; allowed: {string.Join(", ", All.Select(density => density.Source.Key).Distinct())}.", nameof(sourceKey));
+                $"sourceKey was '{sourceKey}'; allowed: {string.Join(", ", All.Select(density => density.Source.Key).Distinct())}.",
+                nameof(sourceKey));
         }
 
         return ofSource.Find(density => density.Name == name)
-            ?? throw new ArgumentException($"name was '{name}'; allowed: {string.Join(", ", ofSource.Select(density => density.Name))}.", nameof(name));
+            ?? throw new ArgumentException(
+                $"name was '{name}'; allowed: {string.Join(", ", ofSource.Select(density => density.Name))}.", nameof(name));
     }
 
     private static IEnumerable<BulkDensity> CalRecycle()
@@ -93,8 +98,8 @@ public static class BulkDensities
         yield return PerCubicYard("grass clippings", GreenWaste, AsDelivered, 667, source);
         yield return PerCubicYard("leaves", GreenWaste, AsDelivered, 400, source);
         yield return PerCubicYard("brush", Wood, AsDelivered, 500, source);
-        yield return PerCubicYard("unfinished compost", Compost, Moist, 1500, source);
-        yield return PerCubicYard("finished compost", Compost, Moist, 1350, source);
+        yield return PerCubicYard("unfinished compost", Compost, AsDelivered, 1500, source);
+        yield return PerCubicYard("finished compost", Compost, AsDelivered, 1350, source);
     }
 
     private static IEnumerable<BulkDensity> Oregon()

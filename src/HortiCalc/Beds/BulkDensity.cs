@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace HortiCalc.Beds;
 
-/// <summary>What a loose volume of a material weighs, with the moisture it was weighed at and where the figure comes from.</summary>
+/// <summary>What a loose volume of a material weighs, with the moisture it was weighed at and where the figure comes
+/// from.</summary>
 /// <remarks>
 /// Immutable; equal when all members are equal. <see cref="BulkDensities"/> holds published ones; one's own, from a label or
 /// from weighing a bucket, is made by the constructor. Where the source prints a span, the value used is its middle and the
@@ -31,7 +32,8 @@ public sealed record BulkDensity : IFormattable, IDisplayable
     /// <param name="high">The high end; not below <paramref name="low"/>.</param>
     /// <param name="source">Where the figure comes from.</param>
     /// <param name="conditions">What else the source says of it; empty where nothing.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A density is not greater than zero, or the high end is below the low one.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A density is not greater than zero, or the high end is below the low
+    /// one.</exception>
     /// <exception cref="ArgumentException">The name is empty.</exception>
     [JsonConstructor]
     public BulkDensity(
@@ -134,7 +136,7 @@ public sealed record BulkDensity : IFormattable, IDisplayable
     }
 
     /// <summary>The density in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>finished compost, moist: 801 kg/m³ [source]</c>.</returns>
+    /// <returns>For instance <c>finished compost, as delivered: 801 kg/m³ [source]</c>.</returns>
     public override string ToString() => ToString(TextStyle.Default);
 
     /// <summary>The density as one line of text.</summary>

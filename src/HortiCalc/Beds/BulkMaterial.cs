@@ -1,6 +1,7 @@
 namespace HortiCalc.Beds;
 
-/// <summary>What kind of material a bulk density belongs to, so that the figures of several sources can be set side by side.</summary>
+/// <summary>What kind of material a bulk density belongs to, so that the figures of several sources can be set side by
+/// side.</summary>
 public enum BulkMaterial
 {
     /// <summary>Soil and topsoil, and blends that are mostly soil.</summary>

@@ -12,8 +12,10 @@ public sealed record LShapeBed : Bed
     /// <param name="width">One side of the whole rectangle; greater than zero.</param>
     /// <param name="length">The other side of the whole rectangle; greater than zero.</param>
     /// <param name="cutoutWidth">The missing corner along <paramref name="width"/>; greater than zero and shorter than it.</param>
-    /// <param name="cutoutLength">The missing corner along <paramref name="length"/>; greater than zero and shorter than it.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or the missing corner reaches across.</exception>
+    /// <param name="cutoutLength">The missing corner along <paramref name="length"/>; greater than zero and shorter than
+    /// it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or the missing corner reaches
+    /// across.</exception>
     public LShapeBed(Length width, Length length, Length cutoutWidth, Length cutoutLength)
     {
         Width = Length.FromMeters(Dimension.Positive(width, nameof(width)));

@@ -9,7 +9,7 @@ public enum MoistureState
     /// <summary>Dry, as the source has it: air-dry for site materials, oven-dry for soils and media in a laboratory.</summary>
     Dry,
 
-    /// <summary>Moist, as a finished compost or a green material is.</summary>
+    /// <summary>Moist: the source says green, or with some moisture.</summary>
     Moist,
 
     /// <summary>Wet or saturated.</summary>

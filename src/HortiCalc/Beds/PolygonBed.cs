@@ -13,7 +13,7 @@ namespace HortiCalc.Beds;
 /// <example><code>
 /// static BedCorner At(double x, double y) =&gt; new(Length.FromMeters(x), Length.FromMeters(y));
 /// Bed bed = Bed.Polygon(At(0, 0), At(4, 0), At(4, 1), At(1, 3));
-/// Area ground = bed.Area; // 6.5 m²
+/// Area ground = bed.Area; // 7.5 m²
 /// </code></example>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record PolygonBed : Bed
@@ -23,8 +23,7 @@ public sealed record PolygonBed : Bed
 
     /// <summary>Makes a bed by its corners, in the order in which one walks round it.</summary>
     /// <remarks>
-    /// The outline is compared side by side, so that the time grows with the square of the number of corners: a thousand
-    /// take a few milliseconds.
+    /// Every side is compared with every other, so that the time grows with the square of the number of corners.
     /// </remarks>
     /// <param name="corners">Three corners or more, either way round, the first not repeated at the end.</param>
     /// <exception cref="ArgumentOutOfRangeException">There are fewer than three corners.</exception>
@@ -36,9 +35,19 @@ public sealed record PolygonBed : Bed
         double[] xMetres = [.. Corners.Select(corner => Boundary.Metres(corner.X))];
         double[] yMetres = [.. Corners.Select(corner => Boundary.Metres(corner.Y))];
         if (PolygonKernels.FirstCoincidence(xMetres, yMetres) is (int first, int second))
-            throw Refused($"corners {first + 1} and {second + 1} are the same point, {Point(xMetres[first], yMetres[first])}; allowed: corners that all differ", nameof(corners));
+        {
+            throw Refused(
+                $"corners {first + 1} and {second + 1} are the same point, {Point(xMetres[first], yMetres[first])}; allowed: corners that all differ",
+                nameof(corners));
+        }
+
         if (PolygonKernels.FirstContact(xMetres, yMetres) is (int side, int other))
-            throw Refused($"the side from {Side(side)} crosses or touches the side from {Side(other)}; allowed: an outline that meets itself nowhere", nameof(corners));
+        {
+            throw Refused(
+                $"the side from {Side(side)} crosses or touches the side from {Side(other)}; allowed: an outline that meets itself nowhere",
+                nameof(corners));
+        }
+
         squareMetres = Math.Abs(PolygonKernels.SignedSquareMetres(xMetres, yMetres));
         perimeterMetres = PolygonKernels.PerimeterMetres(xMetres, yMetres);
 

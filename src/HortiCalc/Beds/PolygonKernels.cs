@@ -49,7 +49,8 @@ internal static class PolygonKernels
         return null;
     }
 
-    /// <summary>The first two sides that cross or touch elsewhere than at the corner they share, if any; by their first corners.</summary>
+    /// <summary>The first two sides that cross or touch elsewhere than at the corner they share, if any; by their first
+    /// corners.</summary>
     public static (int First, int Second)? FirstContact(ReadOnlySpan<double> xMetres, ReadOnlySpan<double> yMetres)
     {
         double touchMetres = TouchMetres(xMetres, yMetres);

@@ -12,7 +12,8 @@ public sealed record TriangleBed : Bed
     /// <param name="a">One side; greater than zero.</param>
     /// <param name="b">Another side; greater than zero.</param>
     /// <param name="c">The third side; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or not shorter than the other two together.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or not shorter than the other two
+    /// together.</exception>
     public TriangleBed(Length a, Length b, Length c)
     {
         double aMetres = Dimension.Positive(a, nameof(a));
@@ -64,6 +65,9 @@ public sealed record TriangleBed : Bed
     {
         // A side that is shorter by no more than the noise of binary fractions closes flat: 0.1 and 0.2 to 0.3.
         if (sideMetres >= (secondMetres + thirdMetres) * (1 - 1e-12))
-            throw Guard.Refused(parameter, sideMetres, "m", $"shorter than the other two sides together, {Guard.Number(secondMetres + thirdMetres)} m");
+        {
+            throw Guard.Refused(
+                parameter, sideMetres, "m", $"shorter than the other two sides together, {Guard.Number(secondMetres + thirdMetres)} m");
+        }
     }
 }

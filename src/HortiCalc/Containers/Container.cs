@@ -127,7 +127,7 @@ public abstract record Container : IFormattable, IDisplayable
         double brimLitres = Boundary.Litres(BrimVolume);
         double litres = Boundary.Litres(volume);
         // A brimful that took a turn through another unit is still a brimful.
-        Guard.Within(litres, 0, brimLitres * (1 + 1e-12), "L", nameof(volume));
+        Guard.Within(litres, 0, brimLitres * (1 + 1e-9), "L", nameof(volume));
         double lowMetres = 0;
         double highMetres = Boundary.Metres(Height);
         while (true)

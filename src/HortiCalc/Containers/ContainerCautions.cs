@@ -9,7 +9,8 @@ public static class ContainerCautions
     public static Caution Dust { get; } = new(
         "medium.dust",
         CautionLevel.Danger,
-        "Potting medium can carry Legionella: open bags slowly and away from the face, keep the medium damp, air the room, wear gloves, wash your hands; see a doctor about a worsening cough or fever.",
+        "Potting medium can carry Legionella: open bags slowly and away from the face, keep the medium damp, air the room,"
+        + " wear gloves, wash your hands; see a doctor about a worsening cough or fever.",
         new Source(
             "queensland-legionella",
             "Legionella risks from work with potting mix and compost",

@@ -13,7 +13,8 @@ public sealed record MixBatch : IFormattable, IDisplayable
     /// <summary>Works out the components of a batch.</summary>
     /// <param name="recipe">The recipe.</param>
     /// <param name="volume">The volume of the finished mix; zero or more.</param>
-    /// <param name="mixingLoss">The share of the components' summed volume that is gone after mixing; zero or more, below 100 %.</param>
+    /// <param name="mixingLoss">The share of the components' summed volume that is gone after mixing; zero or more, below 100
+    /// %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative, or the loss is outside its range.</exception>
     public MixBatch(MixRecipe recipe, Volume volume, Ratio mixingLoss)
     {

@@ -53,7 +53,8 @@ public sealed record MixRecipe : IFormattable, IDisplayable
 
     /// <summary>The components of a batch.</summary>
     /// <param name="batch">The volume of the finished mix; zero or more.</param>
-    /// <param name="mixingLoss">The share of the components' summed volume that is gone after mixing; zero where none is counted, below 100 %.</param>
+    /// <param name="mixingLoss">The share of the components' summed volume that is gone after mixing; zero where none is
+    /// counted, below 100 %.</param>
     /// <returns>The volume of each component.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative, or the loss is outside its range.</exception>
     public MixBatch ForBatch(Volume batch, Ratio mixingLoss) => new(this, batch, mixingLoss);
@@ -61,7 +62,8 @@ public sealed record MixRecipe : IFormattable, IDisplayable
     /// <summary>The batch that uses up a volume of one component.</summary>
     /// <param name="material">The component.</param>
     /// <param name="available">How much of it there is; zero or more.</param>
-    /// <param name="mixingLoss">The share of the components' summed volume that is gone after mixing; zero where none is counted, below 100 %.</param>
+    /// <param name="mixingLoss">The share of the components' summed volume that is gone after mixing; zero where none is
+    /// counted, below 100 %.</param>
     /// <returns>The batch, with the volumes of the other components.</returns>
     /// <exception cref="ArgumentException">The recipe has no such component; the message lists those it has.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative, or the loss is outside its range.</exception>
@@ -85,14 +87,16 @@ public sealed record MixRecipe : IFormattable, IDisplayable
     public string ToString(string? format, IFormatProvider? formatProvider)
     {
         TextStyle style = TextStyle.Parse(format, formatProvider);
-        return $"{Name}: {string.Join(", ", Components.Select(component => $"{QuantityText.Of(component.Parts, style)} {component.Material}"))}, parts by volume [{Source}]";
+        IEnumerable<string> parts = Components.Select(component => $"{QuantityText.Of(component.Parts, style)} {component.Material}");
+        return $"{Name}: {string.Join(", ", parts)}, parts by volume [{Source}]";
     }
 
     DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new(Name)
     {
         Rows =
         [
-            .. Components.Select(component => new DisplayRow(component.Material, QuantityText.Of(component.Parts, style) + (component.Parts == 1 ? " part" : " parts"))),
+            .. Components.Select(component => new DisplayRow(
+                component.Material, QuantityText.Of(component.Parts, style) + (component.Parts == 1 ? " part" : " parts"))),
             new DisplayRow("source", Source.ToString()),
         ],
     };
@@ -104,6 +108,7 @@ public sealed record MixRecipe : IFormattable, IDisplayable
         Guard.NotBlank(material);
         return Components.FirstOrDefault(component => component.Material == material)
             ?? throw new ArgumentException(
-                $"material was '{material}'; allowed: {string.Join(", ", Components.Select(component => component.Material))}.", nameof(material));
+                $"material was '{material}'; allowed: {string.Join(", ", Components.Select(component => component.Material))}.",
+                nameof(material));
     }
 }

@@ -91,7 +91,8 @@ public static class MixRecipes
     {
         Guard.NotBlank(name);
         return Published.FirstOrDefault(recipe => recipe.Name == name)
-            ?? throw new ArgumentException($"name was '{name}'; allowed: {string.Join(", ", Published.Select(recipe => recipe.Name))}.", nameof(name));
+            ?? throw new ArgumentException(
+                $"name was '{name}'; allowed: {string.Join(", ", Published.Select(recipe => recipe.Name))}.", nameof(name));
     }
 
     private static MixRecipe Recipe(string name, Source source, params (string Material, double Parts)[] components) =>

@@ -73,13 +73,16 @@ public static class PotSizes
         Uk("7 L", 7, 25, 19, 20),
         Uk("10 L", 10, 28, 24, 22.5),
         Uk("15 L", 15, 33, 25.5, 30),
-        .. Litres(UkByDiameter, ("9 cm", 0.27), ("10.5 cm", 0.43), ("11 cm", 0.5), ("13 cm", 1), ("15 cm", 1.35), ("17 cm", 2), ("19 cm", 3), ("23 cm", 5)),
+        .. Litres(
+            UkByDiameter,
+            ("9 cm", 0.27), ("10.5 cm", 0.43), ("11 cm", 0.5), ("13 cm", 1), ("15 cm", 1.35), ("17 cm", 2), ("19 cm", 3), ("23 cm", 5)),
         .. Litres(
             UsTrue,
             ("#1", 2.8), ("#2", 6), ("#3", 9), ("#5", 14.9), ("#6", 19), ("#7", 24.6), ("#10", 34.1), ("#15", 54.9), ("#20", 74.2),
             ("#24 fibre", 112.2), ("#25", 104.5)),
         .. Gallons(UsMeasured, ("#1", 0.734), ("#2", 1.66), ("#3", 2.296), ("#5", 3.843)),
-        .. ((double[])[1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 45, 65, 100, 200, 300, 400]).SelectMany(gallons => Gallons(Fabric, ($"{Guard.Number(gallons)} gal", gallons))),
+        .. ((double[])[1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 45, 65, 100, 200, 300, 400])
+            .SelectMany(gallons => Gallons(Fabric, ($"{Guard.Number(gallons)} gal", gallons))),
         .. Gallons(Illinois, ("10 in", 3), ("12 in", 5), ("14 in", 7), ("16 in", 10), ("18 in", 15), ("24 in", 25), ("30 in", 30)),
         .. Gallons(SmallPots, ("4 in", 0.125), ("5 to 6 in", 0.25), ("7 to 8 in", 1)),
     ]);
@@ -91,7 +94,8 @@ public static class PotSizes
     /// <param name="sourceKey">The key of its source.</param>
     /// <param name="name">What such pots are called.</param>
     /// <returns>The size.</returns>
-    /// <exception cref="ArgumentException">There is none of that name from that source; the message lists what there is.</exception>
+    /// <exception cref="ArgumentException">There is none of that name from that source; the message lists what there
+    /// is.</exception>
     public static PotSize Named(string sourceKey, string name)
     {
         Guard.NotBlank(sourceKey);
@@ -100,11 +104,13 @@ public static class PotSizes
         if (ofSource.Count == 0)
         {
             throw new ArgumentException(
-                $"sourceKey was '{sourceKey}'; allowed: {string.Join(", ", All.Select(size => size.Source.Key).Distinct())}.", nameof(sourceKey));
+                $"sourceKey was '{sourceKey}'; allowed: {string.Join(", ", All.Select(size => size.Source.Key).Distinct())}.",
+                nameof(sourceKey));
         }
 
         return ofSource.Find(size => size.Name == name)
-            ?? throw new ArgumentException($"name was '{name}'; allowed: {string.Join(", ", ofSource.Select(size => size.Name))}.", nameof(name));
+            ?? throw new ArgumentException(
+                $"name was '{name}'; allowed: {string.Join(", ", ofSource.Select(size => size.Name))}.", nameof(name));
     }
 
     private static PotSize Uk(string name, double litres, double topCentimetres, double baseCentimetres, double heightCentimetres) => new(

@@ -7,7 +7,7 @@ namespace HortiCalc.Containers;
 /// <summary>The whole pots that a volume of loose medium fills.</summary>
 /// <remarks>
 /// Immutable; equal when both volumes are equal. A volume that falls short of a whole number of pots only by the noise of
-/// binary fractions (a part in 10¹²) fills that number.
+/// arithmetic (a part in 10⁹) fills that number.
 /// </remarks>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record PotYield : IFormattable, IDisplayable
@@ -15,7 +15,8 @@ public sealed record PotYield : IFormattable, IDisplayable
     /// <summary>Counts the whole pots that a volume of loose medium fills.</summary>
     /// <param name="available">The loose medium at hand; zero or more.</param>
     /// <param name="mediumPerPot">The loose medium that one pot takes, allowance included; greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A volume is out of its range, or the count is beyond two thousand million.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A volume is out of its range, or the count is beyond two thousand
+    /// million.</exception>
     public PotYield(Volume available, Volume mediumPerPot)
     {
         double availableLitres = Guard.NotNegative(Boundary.Litres(available), "L", nameof(available));
@@ -23,7 +24,7 @@ public sealed record PotYield : IFormattable, IDisplayable
         Available = Volume.FromLiters(availableLitres);
         MediumPerPot = Volume.FromLiters(perPotLitres);
         Pots = WholeCount.Within(availableLitres / perPotLitres, "pots", nameof(available));
-        LeftOver = Volume.FromLiters(Math.Max(0, availableLitres - Pots * perPotLitres));
+        LeftOver = Volume.FromLiters(WholeCount.Rest(availableLitres, Pots * perPotLitres));
     }
 
     /// <summary>The loose medium at hand.</summary>

@@ -7,7 +7,8 @@ namespace HortiCalc.Containers;
 /// <summary>Loose medium for pots, and pots from loose medium. Exact arithmetic on the volumes and the allowance given.</summary>
 /// <remarks>
 /// Medium is pressed when it is potted and sinks when it is watered, so that pots take more loose medium than they hold.
-/// By how much depends on medium and hand (one garden text has 15 to 20 %), and so the allowance is always the caller's:
+/// By how much depends on medium and hand (a garden text, the source of the sizes under <c>us-small-pots</c>, has 15 to 20 %),
+/// and so the allowance is always the caller's:
 /// the loose volume beyond what the pots hold, as a share of what they hold.
 /// </remarks>
 /// <example><code>
@@ -25,9 +26,11 @@ public static class PottingMedium
     /// <summary>The loose medium for a number of pots.</summary>
     /// <param name="perPot">What one pot holds when potted: <see cref="Container.FillVolume"/>, or a published size.</param>
     /// <param name="pots">How many pots; zero or more.</param>
-    /// <param name="compactionAllowance">The loose volume beyond what the pots hold, as a share of it; zero where none is wanted.</param>
+    /// <param name="compactionAllowance">The loose volume beyond what the pots hold, as a share of it; zero where none is
+    /// wanted.</param>
     /// <returns>The loose volume.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The volume is not greater than zero, or the count or the allowance is negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is not greater than zero, or the count or the allowance is
+    /// negative.</exception>
     public static Volume ForPots(Volume perPot, int pots, Ratio compactionAllowance) =>
         Volume.FromLiters(LoosePerPotLitres(perPot, compactionAllowance) * Guard.AtLeast(pots, 0, nameof(pots)));
 
@@ -35,18 +38,22 @@ public static class PottingMedium
     /// <param name="pot">The pot.</param>
     /// <param name="headspace">The room left below the brim; less than the height of the pot.</param>
     /// <param name="pots">How many pots; zero or more.</param>
-    /// <param name="compactionAllowance">The loose volume beyond what the pots hold, as a share of it; zero where none is wanted.</param>
+    /// <param name="compactionAllowance">The loose volume beyond what the pots hold, as a share of it; zero where none is
+    /// wanted.</param>
     /// <returns>The loose volume.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The headspace leaves no room for medium, or the count or the allowance is negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The headspace leaves no room for medium, or the count or the allowance is
+    /// negative.</exception>
     public static Volume ForPots(Container pot, Length headspace, int pots, Ratio compactionAllowance) =>
         ForPots(Held(pot, headspace), pots, compactionAllowance);
 
     /// <summary>The whole pots that a loose volume fills.</summary>
     /// <param name="available">The loose medium at hand; zero or more.</param>
     /// <param name="perPot">What one pot holds when potted; greater than zero.</param>
-    /// <param name="compactionAllowance">The loose volume beyond what the pots hold, as a share of it; zero where none is wanted.</param>
+    /// <param name="compactionAllowance">The loose volume beyond what the pots hold, as a share of it; zero where none is
+    /// wanted.</param>
     /// <returns>How many pots, and what is left over.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A volume or the allowance is out of its range, or the count is beyond two thousand million.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A volume or the allowance is out of its range, or the count is beyond two
+    /// thousand million.</exception>
     public static PotYield PotsFrom(Volume available, Volume perPot, Ratio compactionAllowance) =>
         new(available, Volume.FromLiters(LoosePerPotLitres(perPot, compactionAllowance)));
 
@@ -54,9 +61,11 @@ public static class PottingMedium
     /// <param name="available">The loose medium at hand; zero or more.</param>
     /// <param name="pot">The pot.</param>
     /// <param name="headspace">The room left below the brim; less than the height of the pot.</param>
-    /// <param name="compactionAllowance">The loose volume beyond what the pots hold, as a share of it; zero where none is wanted.</param>
+    /// <param name="compactionAllowance">The loose volume beyond what the pots hold, as a share of it; zero where none is
+    /// wanted.</param>
     /// <returns>How many pots, and what is left over.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A volume, the headspace or the allowance is out of its range, or the count is beyond two thousand million.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A volume, the headspace or the allowance is out of its range, or the count
+    /// is beyond two thousand million.</exception>
     public static PotYield PotsFrom(Volume available, Container pot, Length headspace, Ratio compactionAllowance) =>
         PotsFrom(available, Held(pot, headspace), compactionAllowance);
 
