@@ -98,7 +98,9 @@ internal static class MixCalculations
         ["hypochlorite.convention-bleach-to-make-up"] = inputs => In(
             inputs,
             Hypochlorite.MakeUpTo(
-                VolumeOf(inputs, "total"), ConventionOf(inputs), MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
+                VolumeOf(inputs, "total"),
+                ConventionOf(inputs),
+                MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
 
         // Recipes.
         ["recipe.amount-made-up"] = inputs => Amount(inputs, Recipes[inputs["recipe"]].MakeUpTo(VolumeOf(inputs, "total"))),
@@ -110,7 +112,8 @@ internal static class MixCalculations
         ["hazard.result"] = inputs => string.Join(
             "; ",
             Hazards.Pairs
-                .Where(pair => (pair.First, pair.Second) == Ordered(Enum.Parse<IngredientClass>(inputs["first"]), Enum.Parse<IngredientClass>(inputs["second"])))
+                .Where(pair => (pair.First, pair.Second) == Ordered(
+                    Enum.Parse<IngredientClass>(inputs["first"]), Enum.Parse<IngredientClass>(inputs["second"])))
                 .Select(pair => pair.Result)),
     };
 
@@ -143,7 +146,10 @@ internal static class MixCalculations
         throw new FormatException($"'{inputs}' has no mass '{name}'.");
     }
 
-    /// <summary>A strength by the end of its name: % by volume, % taken as weight per volume, ppm in dilute water, % by mass with a density, or per volume.</summary>
+    /// <summary>
+    /// A strength by the end of its name: % by volume, % taken as weight per volume, ppm in dilute water, % by mass with a density, or
+    /// mass per volume.
+    /// </summary>
     private static Strength StrengthOf(Inputs inputs, string name)
     {
         foreach ((string end, MassConcentrationUnit unit) in Concentrations)

@@ -19,7 +19,7 @@ public static class Dilution
     /// <summary>A batch that fills the volume given, concentrate included.</summary>
     /// <param name="total">The volume of the finished mix; more than 0.</param>
     /// <param name="ratio">The ratio of the mix.</param>
-    /// <param name="concentrate">The strength of the concentrate, where the strength of the mix is wanted too.</param>
+    /// <param name="stock">The strength of the concentrate, where the strength of the mix is wanted too.</param>
     /// <returns>Concentrate, water and the strength that results.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0.</exception>
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
@@ -27,122 +27,124 @@ public static class Dilution
     /// MixBatch bucket = Dilution.MakeUpTo(Volume.FromLiters(10), MixRatio.PartsToParts(1, 9));
     /// Console.WriteLine(bucket.Concentrate);   // 1 L, and 9 L of water
     /// </code></example>
-    public static MixBatch MakeUpTo(Volume total, MixRatio ratio, Strength? concentrate = null)
+    public static MixBatch MakeUpTo(Volume total, MixRatio ratio, Strength? stock = null)
     {
         double totalLitres = Guard.Positive(Boundary.Litres(total), "L", nameof(total));
         double concentrateLitres = totalLitres / ratio.Factor;
-        return Batch(concentrateLitres, totalLitres - concentrateLitres, ratio, concentrate);
+        return Batch(concentrateLitres, totalLitres - concentrateLitres, ratio, stock);
     }
 
     /// <summary>A batch of a wanted strength that fills the volume given, concentrate included.</summary>
     /// <param name="total">The volume of the finished mix; more than 0.</param>
-    /// <param name="concentrate">The strength of the concentrate.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
     /// <param name="target">The strength wanted, of the same ingredient; not above that of the concentrate.</param>
     /// <returns>Concentrate, water and the strength.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0, or the target is 0 or above the concentrate.</exception>
     /// <exception cref="ArgumentException">The strengths count different ingredients, or cannot be compared without a density.</exception>
-    public static MixBatch MakeUpTo(Volume total, Strength concentrate, Strength target) =>
-        MakeUpTo(total, RatioFor(concentrate, target), concentrate);
+    public static MixBatch MakeUpTo(Volume total, Strength stock, Strength target) =>
+        MakeUpTo(total, RatioFor(stock, target), stock);
 
     /// <summary>A batch in which the volume given is the water; the finished mix is larger by the concentrate.</summary>
     /// <param name="water">The volume of water or another diluent; more than 0.</param>
     /// <param name="ratio">The ratio of the mix; not undiluted.</param>
-    /// <param name="concentrate">The strength of the concentrate, where the strength of the mix is wanted too.</param>
+    /// <param name="stock">The strength of the concentrate, where the strength of the mix is wanted too.</param>
     /// <returns>Concentrate, water and the strength that results.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0, or the ratio has no diluent.</exception>
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
-    public static MixBatch AddTo(Volume water, MixRatio ratio, Strength? concentrate = null)
+    public static MixBatch AddTo(Volume water, MixRatio ratio, Strength? stock = null)
     {
         double waterLitres = Guard.Positive(Boundary.Litres(water), "L", nameof(water));
         double partsOfDiluent = Guard.Positive(ratio.PartsOfDiluent, "parts of diluent", nameof(ratio));
-        return Batch(waterLitres / partsOfDiluent, waterLitres, ratio, concentrate);
+        return Batch(waterLitres / partsOfDiluent, waterLitres, ratio, stock);
     }
 
     /// <summary>A batch of a wanted strength in which the volume given is the water.</summary>
     /// <param name="water">The volume of water or another diluent; more than 0.</param>
-    /// <param name="concentrate">The strength of the concentrate.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
     /// <param name="target">The strength wanted, of the same ingredient; below that of the concentrate.</param>
     /// <returns>Concentrate, water and the strength.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0, or the target is 0 or not below the concentrate.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The volume is not above 0, or the target is 0 or not below the concentrate.
+    /// </exception>
     /// <exception cref="ArgumentException">The strengths count different ingredients, or cannot be compared without a density.</exception>
-    public static MixBatch AddTo(Volume water, Strength concentrate, Strength target) =>
-        AddTo(water, RatioFor(concentrate, target), concentrate);
+    public static MixBatch AddTo(Volume water, Strength stock, Strength target) =>
+        AddTo(water, RatioFor(stock, target), stock);
 
     /// <summary>The batch that uses up the concentrate there is.</summary>
-    /// <param name="available">The volume of concentrate; more than 0.</param>
+    /// <param name="concentrate">The volume of concentrate; more than 0.</param>
     /// <param name="ratio">The ratio of the mix.</param>
-    /// <param name="concentrate">The strength of the concentrate, where the strength of the mix is wanted too.</param>
+    /// <param name="stock">The strength of the concentrate, where the strength of the mix is wanted too.</param>
     /// <returns>Concentrate, water and the strength that results.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0.</exception>
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
-    public static MixBatch UseUp(Volume available, MixRatio ratio, Strength? concentrate = null)
+    public static MixBatch UseUp(Volume concentrate, MixRatio ratio, Strength? stock = null)
     {
-        double concentrateLitres = Guard.Positive(Boundary.Litres(available), "L", nameof(available));
-        return Batch(concentrateLitres, concentrateLitres * ratio.PartsOfDiluent, ratio, concentrate);
+        double concentrateLitres = Guard.Positive(Boundary.Litres(concentrate), "L", nameof(concentrate));
+        return Batch(concentrateLitres, concentrateLitres * ratio.PartsOfDiluent, ratio, stock);
     }
 
     /// <summary>The batch of a wanted strength that uses up the concentrate there is.</summary>
-    /// <param name="available">The volume of concentrate; more than 0.</param>
-    /// <param name="concentrate">The strength of the concentrate.</param>
+    /// <param name="concentrate">The volume of concentrate; more than 0.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
     /// <param name="target">The strength wanted, of the same ingredient; not above that of the concentrate.</param>
     /// <returns>Concentrate, water and the strength.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0, or the target is 0 or above the concentrate.</exception>
     /// <exception cref="ArgumentException">The strengths count different ingredients, or cannot be compared without a density.</exception>
-    public static MixBatch UseUp(Volume available, Strength concentrate, Strength target) =>
-        UseUp(available, RatioFor(concentrate, target), concentrate);
+    public static MixBatch UseUp(Volume concentrate, Strength stock, Strength target) =>
+        UseUp(concentrate, RatioFor(stock, target), stock);
 
     /// <summary>What results when these amounts are put together.</summary>
-    /// <param name="concentrateAmount">The volume of concentrate; more than 0.</param>
+    /// <param name="concentrate">The volume of concentrate; more than 0.</param>
     /// <param name="water">The volume of water or another diluent; 0 or more.</param>
-    /// <param name="concentrate">The strength of the concentrate.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
     /// <returns>The batch with its strength.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A volume is not finite, or is outside what is allowed.</exception>
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
-    public static MixBatch Combine(Volume concentrateAmount, Volume water, Strength concentrate)
+    public static MixBatch Combine(Volume concentrate, Volume water, Strength stock)
     {
-        double concentrateLitres = Guard.Positive(Boundary.Litres(concentrateAmount), "L", nameof(concentrateAmount));
+        double concentrateLitres = Guard.Positive(Boundary.Litres(concentrate), "L", nameof(concentrate));
         double waterLitres = Guard.NotNegative(Boundary.Litres(water), "L", nameof(water));
-        return Batch(concentrateLitres, waterLitres, MixRatio.PartsToParts(concentrateLitres, waterLitres), Guard.NotNull(concentrate));
+        return Batch(concentrateLitres, waterLitres, MixRatio.PartsToParts(concentrateLitres, waterLitres), Guard.NotNull(stock));
     }
 
     /// <summary>The ratio that brings a concentrate to a wanted strength: C1 over C2 is the factor.</summary>
-    /// <param name="concentrate">The strength of the concentrate.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
     /// <param name="target">The strength wanted, of the same ingredient; more than 0, not above that of the concentrate.</param>
     /// <returns>The ratio. 5 % to 0.1 % is one part to 49.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The target is 0 or above the concentrate.</exception>
     /// <exception cref="ArgumentException">The strengths count different ingredients, or cannot be compared without a density.</exception>
-    public static MixRatio RatioFor(Strength concentrate, Strength target)
+    public static MixRatio RatioFor(Strength stock, Strength target)
     {
-        Guard.NotNull(concentrate);
+        Guard.NotNull(stock);
         Guard.NotNull(target);
-        if (concentrate.Ingredient != target.Ingredient)
-        {
-            throw new ArgumentException(
-                $"target counts '{target.Ingredient}'; allowed: the ingredient that the concentrate counts, '{concentrate.Ingredient}'.", nameof(target));
-        }
-
-        double from = FigureOf(concentrate, nameof(concentrate));
+        RequireSameIngredient(stock, target);
+        double from = FigureOf(stock, nameof(stock));
         double to = FigureOf(target, nameof(target));
-        if (concentrate.IsByVolume != target.IsByVolume)
+        if (stock.IsByVolume != target.IsByVolume)
         {
             throw new ArgumentException(
-                $"target was {target}; allowed: the basis of the concentrate, {concentrate}, or a density to turn one into the other.", nameof(target));
+                $"target was {target}; allowed: the basis of the concentrate, {stock}, or a density to turn one into the other.",
+                nameof(target));
         }
 
         if (!(to > 0 && to <= from))
-            throw new ArgumentOutOfRangeException(nameof(target), $"target was {target}; allowed: above 0 and not above the concentrate, {concentrate}.");
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(target), $"target was {target}; allowed: above 0 and not above the concentrate, {stock}.");
+        }
+
         return MixRatio.OneIn(from / to);
     }
 
     /// <summary>The strength of a mix.</summary>
     /// <param name="ratio">The ratio of the mix.</param>
-    /// <param name="concentrate">The strength of the concentrate.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
     /// <returns>By volume where the concentrate is by volume; else mass per volume.</returns>
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
-    public static Strength StrengthOf(MixRatio ratio, Strength concentrate)
+    public static Strength StrengthOf(MixRatio ratio, Strength stock)
     {
-        FigureOf(Guard.NotNull(concentrate), nameof(concentrate));
-        return concentrate.Diluted(ratio);
+        FigureOf(Guard.NotNull(stock), nameof(stock));
+        return stock.Diluted(ratio);
     }
 
     /// <summary>The strength that a stock must have so that the mix is as wanted, as for an injector.</summary>
@@ -173,12 +175,7 @@ public static class Dilution
     {
         double totalLitres = Guard.Positive(Boundary.Litres(total), "L", nameof(total));
         double share = Guard.Positive(Boundary.MassFraction(Guard.NotNull(powder).Share), "", nameof(powder));
-        if (powder.Ingredient != Guard.NotNull(target).Ingredient)
-        {
-            throw new ArgumentException(
-                $"target counts '{target.Ingredient}'; allowed: the ingredient that the powder counts, '{powder.Ingredient}'.", nameof(target));
-        }
-
+        RequireSameIngredient(powder, Guard.NotNull(target));
         return Mass.FromGrams(totalLitres * Boundary.MilligramsPerLitre(target.Concentration) / 1000 / share);
     }
 
@@ -199,7 +196,10 @@ public static class Dilution
     /// <summary>A rate as the trade prints it, "so much powder per so much water or spray".</summary>
     /// <param name="product">The mass of product; 0 or more.</param>
     /// <param name="per">The volume it is printed for; more than 0.</param>
-    /// <returns>The rate. It is per water or per finished spray, whichever the print says; <see cref="ProductFor(MassConcentration, Volume)"/> keeps that.</returns>
+    /// <returns>
+    /// The rate. It is per water or per finished spray, whichever the print says; <see cref="ProductFor(MassConcentration,
+    /// Volume)"/> keeps that.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is not finite, or is outside what is allowed.</exception>
     public static MassConcentration RateOf(Mass product, Volume per)
     {
@@ -210,7 +210,10 @@ public static class Dilution
     /// <summary>A rate as the trade prints it, "so much liquid per so much water or spray".</summary>
     /// <param name="product">The volume of product; 0 or more.</param>
     /// <param name="per">The volume it is printed for; more than 0.</param>
-    /// <returns>The rate. It is per water or per finished spray, whichever the print says; <see cref="ProductFor(VolumeConcentration, Volume)"/> keeps that.</returns>
+    /// <returns>
+    /// The rate. It is per water or per finished spray, whichever the print says; <see cref="ProductFor(VolumeConcentration,
+    /// Volume)"/> keeps that.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is not finite, or is outside what is allowed.</exception>
     public static VolumeConcentration RateOf(Volume product, Volume per)
     {
@@ -269,11 +272,22 @@ public static class Dilution
         return Mass.FromKilograms(kilograms / share);
     }
 
-    private static MixBatch Batch(double concentrateLitres, double waterLitres, MixRatio ratio, Strength? concentrate) => new(
+    private static MixBatch Batch(double concentrateLitres, double waterLitres, MixRatio ratio, Strength? stock) => new(
         Volume.FromLiters(concentrateLitres),
         Volume.FromLiters(waterLitres),
-        concentrate is null ? null : StrengthOf(ratio, concentrate));
+        stock is null ? null : StrengthOf(ratio, stock));
 
-    private static double FigureOf(Strength strength, string parameter) => strength.ScaledFigure
-        ?? throw new ArgumentException($"{parameter} was {strength} without a density; allowed: a strength by volume, as mass per volume, or by mass with the density of the liquid.", parameter);
+    private static void RequireSameIngredient(Strength concentrate, Strength target)
+    {
+        if (concentrate.Ingredient != target.Ingredient)
+        {
+            throw new ArgumentException(
+                $"target counts '{target.Ingredient}'; allowed: the ingredient that the concentrate counts, '{concentrate.Ingredient}'.",
+                nameof(target));
+        }
+    }
+
+    private static double FigureOf(Strength strength, string parameter) => strength.ScaledFigure ?? throw new ArgumentException(
+        $"{parameter} was {strength} without a density; allowed: by volume, as mass per volume, or by mass with the density of the liquid.",
+        parameter);
 }

@@ -18,10 +18,10 @@ public static class Hazards
         new DangerousPair(IngredientClass.Hypochlorite, IngredientClass.Ammonia, "chloramine", MixCautions.NeverWithAmmonia),
         new DangerousPair(
             IngredientClass.Hypochlorite,
-            IngredientClass.AmmoniumFertilizer,
+            IngredientClass.AmmoniumFertiliser,
             "free chlorine lost to combined chlorine",
             new Caution(
-                "hazard.chlorine-and-ammonium-fertilizer",
+                "hazard.chlorine-and-ammonium-fertiliser",
                 CautionLevel.Care,
                 "Ammonium in feed turns free chlorine into combined chlorine, and the treatment fails.",
                 MixSources.CombinedChlorine)),
@@ -29,7 +29,11 @@ public static class Hazards
             IngredientClass.Hypochlorite,
             IngredientClass.Alcohol,
             "chloroform",
-            new Caution("hazard.bleach-and-alcohol", CautionLevel.Danger, "Bleach and alcohol make chloroform, which stuns and can kill.", MixSources.FireProtection)),
+            new Caution(
+                "hazard.bleach-and-alcohol",
+                CautionLevel.Danger,
+                "Bleach and alcohol make chloroform, which stuns and can kill.",
+                MixSources.FireProtection)),
         new DangerousPair(
             IngredientClass.Hypochlorite, IngredientClass.CleanerOrDisinfectant, "harmful vapours", MixCautions.NeverWithOthers),
         new DangerousPair(
@@ -48,7 +52,7 @@ public static class Hazards
             ConcentratedPeroxide),
         new DangerousPair(
             IngredientClass.ConcentratedHydrogenPeroxide,
-            IngredientClass.Fertilizer,
+            IngredientClass.Fertiliser,
             "a strong oxidiser on organic matter",
             ConcentratedPeroxide),
         new DangerousPair(

@@ -46,7 +46,8 @@ public static class Hypochlorite
     /// <exception cref="ArgumentOutOfRangeException">The share is outside what pure hypochlorite can hold.</exception>
     public static MassFraction SodiumHypochloriteByMass(MassFraction availableChlorine)
     {
-        double percent = Guard.Within(Boundary.MassFraction(availableChlorine) * 100, 0, 100 * ChlorinePerHypochlorite, "%", nameof(availableChlorine));
+        double percent = Boundary.MassFraction(availableChlorine) * 100;
+        Guard.Within(percent, 0, 100 * ChlorinePerHypochlorite, "%", nameof(availableChlorine));
         return MassFraction.FromPercent(percent / ChlorinePerHypochlorite);
     }
 
@@ -90,7 +91,12 @@ public static class Hypochlorite
     }
 
     private static Estimate<T> Answer<T>(HypochloriteLabel bleach, T value)
-        where T : notnull => bleach.Basis == HypochloriteBasis.PercentAsWeightPerVolume
-            ? new Estimate<T>(value, FromPercentAsWeightPerVolume, cautions: [.. MixCautions.Bleach, MixCautions.FadesInStore, MixCautions.DensityIgnored])
-            : new Estimate<T>(value, FromLabel, cautions: [.. MixCautions.Bleach, MixCautions.FadesInStore]);
+        where T : notnull
+    {
+        Estimate<T> answer = new(
+            value,
+            bleach.Basis == HypochloriteBasis.PercentAsWeightPerVolume ? FromPercentAsWeightPerVolume : FromLabel,
+            cautions: [.. MixCautions.Bleach, MixCautions.FadesInStore]);
+        return answer.Method == FromLabel ? answer : answer.WithCautions(MixCautions.DensityIgnored);
+    }
 }

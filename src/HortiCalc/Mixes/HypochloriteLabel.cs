@@ -38,7 +38,8 @@ public sealed record HypochloriteLabel : IFormattable
         }
         else if (basis is HypochloriteBasis.SodiumHypochloriteByMass or HypochloriteBasis.AvailableChlorineByMass)
         {
-            throw new ArgumentNullException(nameof(density), "A label by mass says nothing about litres without the density of the bleach.");
+            throw new ArgumentNullException(
+                nameof(density), "A label by mass says nothing about litres without the density of the bleach.");
         }
     }
 

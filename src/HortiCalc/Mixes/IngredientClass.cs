@@ -16,7 +16,7 @@ public enum IngredientClass
     Ammonia,
 
     /// <summary>Fertilisers that hold ammonium.</summary>
-    AmmoniumFertilizer,
+    AmmoniumFertiliser,
 
     /// <summary>Rubbing alcohol and other alcohols.</summary>
     Alcohol,
@@ -43,7 +43,7 @@ public enum IngredientClass
     Bicarbonate,
 
     /// <summary>Fertilisers of any kind.</summary>
-    Fertilizer,
+    Fertiliser,
 
     /// <summary>Pesticides of any kind.</summary>
     Pesticide,

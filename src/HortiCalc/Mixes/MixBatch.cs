@@ -17,7 +17,9 @@ public sealed record MixBatch : IFormattable, IDisplayable
     /// <summary>Describes a batch.</summary>
     /// <param name="concentrate">The volume of concentrate; more than 0.</param>
     /// <param name="water">The volume of water or another diluent; 0 or more.</param>
-    /// <param name="strength">The strength of the finished mix, or <see langword="null"/> where that of the concentrate was not given.</param>
+    /// <param name="strength">
+    /// The strength of the finished mix, or <see langword="null"/> where that of the concentrate was not given.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">A volume is not finite, or is outside what is allowed.</exception>
     public MixBatch(Volume concentrate, Volume water, Strength? strength = null)
     {

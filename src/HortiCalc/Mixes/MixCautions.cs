@@ -38,7 +38,8 @@ internal static class MixCautions
     public static readonly Caution MakeFresh = new(
         "bleach.make-fresh",
         CautionLevel.Care,
-        "Make it fresh before use: diluted bleach fades within hours, and soil or plant remains use it up, so clean first.",
+        "Make it fresh before use: one source sees it halved every two hours, others allow a day. "
+        + "Soil and plant remains use it up, so clean first.",
         MixSources.UniversityOfMassachusetts);
 
     public static readonly Caution LabelStrength = new(
@@ -56,7 +57,8 @@ internal static class MixCautions
     public static readonly Caution DensityIgnored = new(
         "bleach.density-ignored",
         CautionLevel.Note,
-        "The label's per cent was taken as grams of chlorine per 100 mL, as many charts do; that leaves out the density and the factor 1.05.",
+        "The label's per cent was taken as grams of chlorine per 100 mL, as many charts do; "
+        + "that leaves out the density and the factor 1.05.",
         MixSources.KansasBleach);
 
     public static readonly Caution Corrodes = new(
@@ -74,8 +76,9 @@ internal static class MixCautions
     public static readonly Caution FoodSurfaces = new(
         "mix.food-surfaces",
         CautionLevel.Danger,
-        "For surfaces that touch food keep to the rate and the rinse on the label; the mixes for pots and tools are too strong.",
-        MixSources.AfterAnEmergency);
+        "For surfaces that touch food keep to the rate and the rinse on the label; "
+        + "above 200 mg/L of chlorine rinse them with drinking water. The mixes for pots and tools are far above that.",
+        MixSources.FoodContactCeiling);
 
     public static readonly Caution LabelDecides = new(
         "mix.label-decides",

@@ -10,7 +10,9 @@ public sealed record MixIngredient
     /// <summary>Describes an ingredient.</summary>
     /// <param name="key">A short stable name, for translation and storage.</param>
     /// <param name="name">The name in plain English.</param>
-    /// <param name="classes">All classes it belongs to; vinegar is <see cref="IngredientClass.Acid"/> and <see cref="IngredientClass.AceticAcid"/>.</param>
+    /// <param name="classes">
+    /// All classes it belongs to; vinegar is <see cref="IngredientClass.Acid"/> and <see cref="IngredientClass.AceticAcid"/>.
+    /// </param>
     /// <exception cref="ArgumentException">A text is empty, or a class is not one of the defined ones.</exception>
     public MixIngredient(string key, string name, params IReadOnlyList<IngredientClass> classes)
     {

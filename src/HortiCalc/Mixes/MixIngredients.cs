@@ -10,7 +10,8 @@ public static class MixIngredients
     public static MixIngredient HouseholdBleach { get; } = new("bleach", "household bleach", IngredientClass.Hypochlorite);
 
     /// <summary>Calcium hypochlorite, as powder or granules.</summary>
-    public static MixIngredient CalciumHypochlorite { get; } = new("calcium-hypochlorite", "calcium hypochlorite", IngredientClass.Hypochlorite);
+    public static MixIngredient CalciumHypochlorite { get; } = new(
+        "calcium-hypochlorite", "calcium hypochlorite", IngredientClass.Hypochlorite);
 
     /// <summary>Vinegar.</summary>
     public static MixIngredient Vinegar { get; } = new("vinegar", "vinegar", IngredientClass.Acid, IngredientClass.AceticAcid);
@@ -19,11 +20,16 @@ public static class MixIngredients
     public static MixIngredient CitricAcid { get; } = new("citric-acid", "citric acid", IngredientClass.Acid);
 
     /// <summary>Ammonia, as in window cleaners.</summary>
-    public static MixIngredient Ammonia { get; } = new("ammonia", "ammonia", IngredientClass.Ammonia, IngredientClass.CleanerOrDisinfectant);
+    public static MixIngredient Ammonia { get; } = new(
+        "ammonia", "ammonia", IngredientClass.Ammonia, IngredientClass.CleanerOrDisinfectant);
 
     /// <summary>A fertiliser that holds ammonium.</summary>
-    public static MixIngredient AmmoniumFertilizer { get; } = new(
-        "ammonium-fertilizer", "ammonium fertiliser", IngredientClass.Ammonia, IngredientClass.AmmoniumFertilizer, IngredientClass.Fertilizer);
+    public static MixIngredient AmmoniumFertiliser { get; } = new(
+        "ammonium-fertiliser",
+        "ammonium fertiliser",
+        IngredientClass.Ammonia,
+        IngredientClass.AmmoniumFertiliser,
+        IngredientClass.Fertiliser);
 
     /// <summary>Rubbing alcohol.</summary>
     public static MixIngredient RubbingAlcohol { get; } = new(
@@ -43,7 +49,10 @@ public static class MixIngredients
 
     /// <summary>A quaternary ammonium disinfectant.</summary>
     public static MixIngredient QuaternaryAmmonium { get; } = new(
-        "quaternary-ammonium", "quaternary ammonium disinfectant", IngredientClass.QuaternaryAmmonium, IngredientClass.CleanerOrDisinfectant);
+        "quaternary-ammonium",
+        "quaternary ammonium disinfectant",
+        IngredientClass.QuaternaryAmmonium,
+        IngredientClass.CleanerOrDisinfectant);
 
     /// <summary>Liquid soap, insecticidal or plain.</summary>
     public static MixIngredient LiquidSoap { get; } = new(
@@ -56,7 +65,8 @@ public static class MixIngredients
     public static MixIngredient VegetableOil { get; } = new("vegetable-oil", "vegetable oil", IngredientClass.Oil);
 
     /// <summary>Wettable sulfur.</summary>
-    public static MixIngredient WettableSulfur { get; } = new("wettable-sulfur", "wettable sulfur", IngredientClass.Sulfur, IngredientClass.Pesticide);
+    public static MixIngredient WettableSulfur { get; } = new(
+        "wettable-sulfur", "wettable sulfur", IngredientClass.Sulfur, IngredientClass.Pesticide);
 
     /// <summary>Baking soda, sodium bicarbonate.</summary>
     public static MixIngredient BakingSoda { get; } = new("baking-soda", "baking soda (sodium bicarbonate)", IngredientClass.Bicarbonate);

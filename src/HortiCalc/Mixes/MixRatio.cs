@@ -46,7 +46,9 @@ public readonly struct MixRatio : IEquatable<MixRatio>, IFormattable
     public static MixRatio PartsToParts(double concentrate, double diluent) =>
         Make(Guard.NotNegative(diluent, "parts") / Guard.Positive(concentrate, "parts"), nameof(diluent));
 
-    /// <summary>"One in so many": one part of concentrate in that many parts of the finished mix. One in ten is one part and nine.</summary>
+    /// <summary>
+    /// "One in so many": one part of concentrate in that many parts of the finished mix. One in ten is one part and nine.
+    /// </summary>
     /// <param name="total">Parts of the finished mix that hold one part of concentrate; 1 or more.</param>
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is below 1 or not finite.</exception>

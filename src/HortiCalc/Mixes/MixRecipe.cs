@@ -17,11 +17,15 @@ public sealed record MixRecipe
     /// <param name="uses">What it is for; at least one.</param>
     /// <param name="basis">What the doses are printed for.</param>
     /// <param name="doses">The ingredients apart from water; at least one.</param>
-    /// <param name="contactTime">The least time that surfaces must stay wet or under, or <see langword="null"/> where the source prints none.</param>
+    /// <param name="contactTime">
+    /// The least time that surfaces must stay wet or under, or <see langword="null"/> where the source prints none.
+    /// </param>
     /// <param name="rinse">What the source says about rinsing.</param>
     /// <param name="source">Where the recipe comes from.</param>
     /// <param name="cautions">What to take care of.</param>
-    /// <exception cref="ArgumentException">A text or list is empty, two ingredients are dangerous together, or liquids leave no room for water.</exception>
+    /// <exception cref="ArgumentException">
+    /// A text or list is empty, two ingredients are dangerous together, or liquids leave no room for water.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The contact time is not above 0.</exception>
     public MixRecipe(
         string key,
@@ -52,9 +56,13 @@ public sealed record MixRecipe
             ContactTime = HouseUnits.Normalise(known);
         }
 
-        Danger? danger = Hazards.Of(Doses.Select(dose => dose.Ingredient)).FirstOrDefault(found => found.Pair.Caution.Level == CautionLevel.Danger);
-        if (danger is not null)
-            throw new ArgumentException($"doses held {danger}; allowed: ingredients that may meet. {danger.Pair.Caution.Sentence}", nameof(doses));
+        IReadOnlyList<Danger> dangers = Hazards.Of(Doses.Select(dose => dose.Ingredient));
+        if (dangers.FirstOrDefault(found => found.Pair.Caution.Level == CautionLevel.Danger) is Danger danger)
+        {
+            throw new ArgumentException(
+                $"doses held {danger}; allowed: ingredients that may meet. {danger.Pair.Caution.Sentence}", nameof(doses));
+        }
+
         if (Basis == DoseBasis.FinishedMix && LitresPerLitre.High > 1)
         {
             throw new ArgumentException(
@@ -91,7 +99,9 @@ public sealed record MixRecipe
 
     /// <summary>The amounts for a batch that fills the volume given, ingredients included.</summary>
     /// <param name="total">The volume of the finished mix; more than 0.</param>
-    /// <returns>Amounts with the recipe's range, water, contact time and cautions. Volumes of liquids are taken to add up; powders add none.</returns>
+    /// <returns>
+    /// Amounts with the recipe's range, water, contact time and cautions. Volumes of liquids are taken to add up; powders add none.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0.</exception>
     /// <example><code>
     /// RecipeBatch bucket = SanitisingRecipes.PotsAndToolsPennState.MakeUpTo(Volume.FromLiters(10));
@@ -126,7 +136,8 @@ public sealed record MixRecipe
     /// <returns>One line of text.</returns>
     public override string ToString() => $"{Name} [{Source}]";
 
-    private (double Low, double High) LitresPerLitre => (Doses.Sum(dose => dose.LitresPerLitre.Low), Doses.Sum(dose => dose.LitresPerLitre.High));
+    private (double Low, double High) LitresPerLitre =>
+        (Doses.Sum(dose => dose.LitresPerLitre.Low), Doses.Sum(dose => dose.LitresPerLitre.High));
 
     // At the high dose there is less water in the same mix, or more mix of the same water.
     private RecipeBatch Batch(double lowTotalLitres, double highTotalLitres, double lowWaterLitres, double highWaterLitres)

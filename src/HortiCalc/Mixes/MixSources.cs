@@ -5,7 +5,10 @@ namespace HortiCalc.Mixes;
 /// <summary>The sources of this room. Each key is also the name of a file of published values, where the source prints any.</summary>
 internal static class MixSources
 {
-    /// <summary>Prints the molar masses of sodium hypochlorite, 74.442 g/mol, and chlorine, 70.906 g/mol, the trade per cent and four densities.</summary>
+    /// <summary>
+    /// Prints the molar masses of sodium hypochlorite, 74.442 g/mol, and chlorine, 70.906 g/mol, the trade per cent and four
+    /// densities.
+    /// </summary>
     public static readonly Source HypochloriteDefinitions = new(
         "forum-hypochlorite-15-percent",
         "15% Sodium Hypochlorite",
@@ -77,6 +80,14 @@ internal static class MixSources
         null,
         "http://www.cdc.gov/disasters/bleach.html");
 
+    /// <summary>The ceiling of 200 ppm of free chlorine on surfaces that touch food.</summary>
+    public static readonly Source FoodContactCeiling = new(
+        "cfr-21-178",
+        "Code of Federal Regulations, Title 21, Part 178, as quoted by a food industry association",
+        "United States Government",
+        null,
+        "affi.org");
+
     public static readonly Source Hygiene = new(
         "cdc-cleaning-with-bleach",
         "Cleaning and Disinfecting with Bleach",
@@ -100,8 +111,8 @@ internal static class MixSources
 
     public static readonly Source CombinedChlorine = new(
         "hortscience-combined-chlorine",
+        "Ammonium in Nutrient Solutions Decreases Free Chlorine Concentration from Sodium Hypochlorite",
         "HortScience 48:1304",
-        "American Society for Horticultural Science",
         2013,
         "https://journals.ashs.org/hortsci/view/journals/hortsci/48/10/article-p1304.xml");
 
@@ -114,7 +125,7 @@ internal static class MixSources
 
     public static readonly Source CaliforniaOilAndSulfur = new(
         "uc-ipm-powdery-mildew",
-        "Pest Notes 7494: Powdery Mildew on Fruits and Berries",
+        "Fungicides: Powdery mildew on fruits & berries",
         "University of California Statewide IPM Program",
         null,
         "https://ipm.ucanr.edu/m/pn7494-3.html");
@@ -142,7 +153,7 @@ internal static class MixSources
 
     public static readonly Source LeeCountySoap = new(
         "lee-county-soap",
-        "Making insecticidal soap",
+        "Topic: Making insecticidal soap",
         "Lee County, Florida, extension horticulture agent",
         2013,
         "https://growagardener.blogspot.com/2013/11/topic-making-insecticidal-soap.html");

@@ -34,7 +34,9 @@ public static class SanitisingRecipes
         MixSources.UniversityOfMassachusetts,
         MixCautions.RinseWell);
 
-    /// <summary>5.25 % bleach diluted to 0.525 %; at least 1 minute on clean tools and benches, not on steel. Phytosphere Research.</summary>
+    /// <summary>
+    /// 5.25 % bleach diluted to 0.525 %; at least 1 minute on clean tools and benches, not on steel. Phytosphere Research.
+    /// </summary>
     public static MixRecipe CleanToolsPhytosphere { get; } = OfBleach(
         "sanitise.phytosphere",
         "5.25 % bleach diluted to 0.525 % (Phytosphere)",
@@ -44,7 +46,9 @@ public static class SanitisingRecipes
         RinseAdvice.NotStated,
         MixSources.Phytosphere);
 
-    /// <summary>One part of 5 % bleach to 99 of water, wiped on clean surfaces that stay wet for 10 minutes. World Health Organization.</summary>
+    /// <summary>
+    /// One part of 5 % bleach to 99 of water, wiped on clean surfaces that stay wet for 10 minutes. World Health Organization.
+    /// </summary>
     public static MixRecipe WipedSurfacesWorldHealth { get; } = OfBleach(
         "sanitise.who-wiping",
         "5 % bleach, 1 part to 99 of water, wiped (WHO)",
@@ -64,7 +68,9 @@ public static class SanitisingRecipes
         RinseAdvice.NotStated,
         MixSources.WorldHealthOrganization);
 
-    /// <summary>One part of 5 % bleach to 49 of water: 0.1 % chlorine, made every day. Centers for Disease Control and Prevention.</summary>
+    /// <summary>
+    /// One part of 5 % bleach to 49 of water: 0.1 % chlorine, made every day. Centers for Disease Control and Prevention.
+    /// </summary>
     public static MixRecipe SurfacesChlorineSolution { get; } = OfBleach(
         "sanitise.cdc-0.1-percent",
         "5 % bleach, 1 part to 49 of water (CDC)",
@@ -74,7 +80,10 @@ public static class SanitisingRecipes
         RinseAdvice.NotStated,
         MixSources.ChlorineSolution);
 
-    /// <summary>Five US tablespoons of bleach to a US gallon of water, left for at least 1 minute. Centers for Disease Control and Prevention.</summary>
+    /// <summary>
+    /// Five US tablespoons of bleach to a US gallon of water, left for at least 1 minute. Centers for Disease Control and
+    /// Prevention.
+    /// </summary>
     public static MixRecipe SurfacesFiveTablespoons { get; } = OfBleachInWater(
         "sanitise.cdc-five-tablespoons",
         "bleach, 5 tablespoons to a gallon of water (CDC)",
@@ -83,7 +92,10 @@ public static class SanitisingRecipes
         Duration.FromMinutes(1),
         MixSources.FacilityCleaning);
 
-    /// <summary>One US tablespoon of bleach to a US gallon of water, for surfaces that touch food. Centers for Disease Control and Prevention.</summary>
+    /// <summary>
+    /// One US tablespoon of bleach to a US gallon of water, for surfaces that touch food. Centers for Disease Control and
+    /// Prevention.
+    /// </summary>
     public static MixRecipe FoodSurfacesOneTablespoon { get; } = OfBleachInWater(
         "sanitise.cdc-food-surfaces",
         "bleach, 1 tablespoon to a gallon of water (CDC, food surfaces)",

@@ -44,7 +44,8 @@ public abstract record Strength : IFormattable
     /// <param name="ingredient">What is counted; empty for the concentrate itself.</param>
     /// <returns>The strength.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The share is outside 0 to 100 %, or the density is not above 0.</exception>
-    public static StrengthByMass ByMass(MassFraction share, Density? density = null, string ingredient = "") => new(share, density, ingredient);
+    public static StrengthByMass ByMass(MassFraction share, Density? density = null, string ingredient = "") =>
+        new(share, density, ingredient);
 
     /// <summary>Mass of the ingredient per volume of the liquid: mg/L, g/L, pounds a gallon.</summary>
     /// <param name="concentration">0 or more.</param>

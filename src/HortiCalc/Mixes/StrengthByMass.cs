@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace HortiCalc.Mixes;
 
-/// <summary>A strength as mass of the ingredient per mass of the liquid or powder, with the density of the whole where it is known.</summary>
+/// <summary>
+/// A strength as mass of the ingredient per mass of the liquid or powder, with the density of the whole where it is known.
+/// </summary>
 public sealed record StrengthByMass : Strength
 {
     /// <summary>States a strength by mass.</summary>

@@ -28,7 +28,8 @@ public sealed record StrengthByVolume : Strength
     public StrengthPerVolume ToMassPerVolume(Density density)
     {
         double gramsPerLitre = Guard.Positive(Boundary.KilogramsPerCubicMetre(density), "kg/m³", nameof(density));
-        return new StrengthPerVolume(MassConcentration.FromMilligramsPerLiter(Boundary.VolumeFraction(Share) * gramsPerLitre * 1000), Ingredient);
+        double milligramsPerLitre = Boundary.VolumeFraction(Share) * gramsPerLitre * 1000;
+        return new StrengthPerVolume(MassConcentration.FromMilligramsPerLiter(milligramsPerLitre), Ingredient);
     }
 
     internal override double? ScaledFigure => Boundary.VolumeFraction(Share);

@@ -24,7 +24,9 @@ public sealed record StrengthPerVolume : Strength
     /// <summary>The same strength by mass.</summary>
     /// <param name="density">The density of the liquid as a whole; more than 0, and at least the concentration itself.</param>
     /// <returns>The concentration over the density, with that density.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The density is not above 0, or a litre would weigh less than the ingredient in it.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The density is not above 0, or a litre would weigh less than the ingredient in it.
+    /// </exception>
     public StrengthByMass ToMassFraction(Density density)
     {
         double gramsPerLitre = Guard.Positive(Boundary.KilogramsPerCubicMetre(density), "kg/m³", nameof(density));

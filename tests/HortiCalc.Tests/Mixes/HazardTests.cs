@@ -1,0 +1,104 @@
+using FsCheck;
+using FsCheck.Xunit;
+using HortiCalc.Evidence;
+using HortiCalc.Mixes;
+
+namespace HortiCalc.Tests.Mixes;
+
+/// <summary>What must never meet.</summary>
+public class HazardTests
+{
+    private static readonly MixIngredient[] Known =
+    [
+        MixIngredients.Water, MixIngredients.HouseholdBleach, MixIngredients.CalciumHypochlorite, MixIngredients.Vinegar, MixIngredients.CitricAcid,
+        MixIngredients.Ammonia, MixIngredients.AmmoniumFertiliser, MixIngredients.RubbingAlcohol, MixIngredients.HydrogenPeroxide,
+        MixIngredients.ConcentratedHydrogenPeroxide, MixIngredients.QuaternaryAmmonium, MixIngredients.LiquidSoap, MixIngredients.HorticulturalOil,
+        MixIngredients.VegetableOil, MixIngredients.WettableSulfur, MixIngredients.BakingSoda,
+    ];
+
+    private static MixIngredient[] Some(int[] picks) => [.. picks.Select(pick => Known[(int)((uint)pick % Known.Length)])];
+
+    [Theory]
+    [InlineData("vinegar", "chlorine gas")]
+    [InlineData("citric-acid", "chlorine gas")]
+    [InlineData("ammonia", "chloramine")]
+    [InlineData("ammonium-fertiliser", "chloramine")]
+    [InlineData("rubbing-alcohol", "chloroform")]
+    [InlineData("liquid-soap", "harmful vapours")]
+    public void Of_BleachWithAnother_FindsTheDanger(string key, string result) => Assert.Contains(
+        Hazards.Of(MixIngredients.HouseholdBleach, Known.Single(ingredient => ingredient.Key == key)), danger => danger.Pair.Result == result);
+
+    [Fact]
+    public void Of_PeroxideAndVinegar_FindsPeraceticAcid() => Assert.Equal(
+        "hydrogen peroxide + vinegar: peracetic acid", Assert.Single(Hazards.Of(MixIngredients.Vinegar, MixIngredients.HydrogenPeroxide)).ToString());
+
+    [Fact]
+    public void Of_PeroxideAndCitricAcid_FindsNothing() => Assert.Empty(Hazards.Of(MixIngredients.CitricAcid, MixIngredients.HydrogenPeroxide));
+
+    [Fact]
+    public void Of_AListOfSeveral_GivesEveryDanger()
+    {
+        IReadOnlyList<Danger> dangers = Hazards.Of(
+            MixIngredients.HouseholdBleach,
+            MixIngredients.Vinegar,
+            MixIngredients.HydrogenPeroxide,
+            MixIngredients.HorticulturalOil,
+            MixIngredients.WettableSulfur);
+        Assert.Equal(
+            ["burnt leaves", "chlorine gas", "harmful vapours", "peracetic acid"],
+            dangers.Select(danger => danger.Pair.Result).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Of_WaterWithAnything_FindsNothing() =>
+        Assert.All(Known, ingredient => Assert.Empty(Hazards.Of(MixIngredients.Water, ingredient)));
+
+    [Property]
+    public bool Of_InAnyOrder_GivesTheSameDangers(int[] picks)
+    {
+        MixIngredient[] some = Some(picks);
+        return Hazards.Of(some).SequenceEqual(Hazards.Of(some.Reverse()));
+    }
+
+    [Property]
+    public bool Of_WithRepeats_GivesTheSameDangers(int[] picks)
+    {
+        MixIngredient[] some = Some(picks);
+        return Hazards.Of(some).SequenceEqual(Hazards.Of(some.Concat(some)));
+    }
+
+    [Property]
+    public bool Of_AddingAnIngredient_NeverTakesADangerAway(int[] picks, int pick)
+    {
+        MixIngredient[] some = Some(picks);
+        return Hazards.Of(some).All(Hazards.Of([.. some, .. Some([pick])]).Contains);
+    }
+
+    [Property]
+    public bool Of_AList_IsTheUnionOfItsPairs(int[] picks)
+    {
+        MixIngredient[] some = [.. Some(picks).Distinct()];
+        int ofPairs = some.SelectMany((one, at) => some.Skip(at + 1).Select(other => Hazards.Of(one, other).Count)).Sum();
+        return Hazards.Of(some).Count == ofPairs;
+    }
+
+    [Fact]
+    public void Pairs_EachOne_IsSymmetricAndSourced() => Assert.All(Hazards.Pairs, pair =>
+    {
+        Assert.Equal(pair, new DangerousPair(pair.Second, pair.First, pair.Result, pair.Caution));
+        Assert.Equal(SourceKind.Published, pair.Caution.Source.Kind);
+        Assert.NotEmpty(pair.Caution.Source.Address!);
+    });
+
+    [Fact]
+    public void Pairs_NoneIsListedTwice() =>
+        Assert.Equal(Hazards.Pairs.Count, Hazards.Pairs.Select(pair => (pair.First, pair.Second)).Distinct().Count());
+
+    [Fact]
+    public void Danger_OfIngredientsThatThePairDoesNotJoin_IsRefused() => Assert.Equal("pair", Assert.Throws<ArgumentException>(() =>
+        new Danger(MixIngredients.Water, MixIngredients.Vinegar, Hazards.Pairs[0])).ParamName);
+
+    [Fact]
+    public void Ingredient_OfAnUnknownClass_IsRefused() => Assert.Equal("classes", Assert.Throws<ArgumentOutOfRangeException>(() =>
+        new MixIngredient("x", "x", (IngredientClass)999)).ParamName);
+}
