@@ -105,7 +105,7 @@ if (garden is null || days is null || problems.Count > 0)
 
 SeasonPlan plan = SeasonPlan.For(garden, days);
 Console.Write(json
-    ? System.Text.Json.JsonSerializer.Serialize(plan, HortiCalcJsonContext.Default.SeasonPlan) + "\n"
+    ? HortiCalcJson.Serialize(plan) + "\n"
     : plan.ToText(units, culture));
 return 0;
 

@@ -48,7 +48,7 @@ internal static class ContainerCalculations
     private static PotSize Size(Inputs inputs) => PotSizes.Named(inputs["source"], inputs["name"]);
 
     private static Volume Portion(Inputs inputs, Volume batch) =>
-        MixRecipes.Named(inputs["recipe"]).ForBatch(batch, Ratio.Zero).VolumeOf(inputs["component"]);
+        MediumRecipes.Named(inputs["recipe"]).ForBatch(batch, Ratio.Zero).VolumeOf(inputs["component"]);
 
     /// <summary>Pots with the fraction that the left-over would fill.</summary>
     private static double Exact(PotYield yield) => yield.Pots + yield.LeftOver / yield.MediumPerPot;

@@ -187,7 +187,7 @@ public static class BulkDensities
 
     private static BulkDensity PerCubicYard(
         string name, BulkMaterial material, MoistureState moisture, double pounds, Source source, string conditions = "") =>
-        new(name, material, moisture, Density.FromPoundsPerCubicYard(pounds), source, conditions);
+        new(name, material, moisture, Density.FromPoundsPerCubicYard(pounds), Density.FromPoundsPerCubicYard(pounds), source, conditions);
 
     private static BulkDensity PerCubicYard(
         string name, BulkMaterial material, MoistureState moisture, double lowPounds, double highPounds, Source source) =>

@@ -57,19 +57,16 @@ public sealed record BulkDensity : IFormattable, IDisplayable
     /// <param name="moisture">How wet it was.</param>
     /// <param name="density">The density; greater than zero.</param>
     /// <param name="source">Where the figure comes from: a publication, a label, one's own scales.</param>
-    /// <param name="conditions">What else the source says of it; empty where nothing.</param>
     /// <exception cref="ArgumentOutOfRangeException">The density is not greater than zero.</exception>
     /// <exception cref="ArgumentException">The name is empty.</exception>
-    public BulkDensity(
-        string name, BulkMaterial material, MoistureState moisture, Density density, Source source, string conditions = "")
+    public BulkDensity(string name, BulkMaterial material, MoistureState moisture, Density density, Source source)
         : this(
             name,
             material,
             moisture,
             Density.FromKilogramsPerCubicMeter(Guard.Positive(Boundary.KilogramsPerCubicMetre(density), "kg/m³", nameof(density))),
             density,
-            source,
-            conditions)
+            source)
     {
     }
 

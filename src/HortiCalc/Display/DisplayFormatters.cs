@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace HortiCalc.Display;
 
 /// <summary>The formatters of every <see cref="IDisplayable"/>, in the shape that notebook kernels look for by convention.</summary>
@@ -9,5 +11,7 @@ internal sealed class DisplayFormatters
         new DisplayFormatter("text/plain", DisplayText.Plain),
     ];
 
+    /// <summary>The formatters; their members are found by name, so that trimming must leave them.</summary>
+    [DynamicDependency(DynamicallyAccessedMemberTypes.PublicMethods | DynamicallyAccessedMemberTypes.PublicProperties, typeof(DisplayFormatter))]
     public IEnumerable<object> CreateTypeFormatters() => formatters;
 }

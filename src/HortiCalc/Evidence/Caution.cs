@@ -11,6 +11,7 @@ public sealed record Caution
     /// <param name="level">How much is at stake.</param>
     /// <param name="sentence">One plain sentence in English.</param>
     /// <param name="source">Where the caution comes from.</param>
+    /// <exception cref="ArgumentException">A text is empty, the level is not one of the defined ones, or the source is missing.</exception>
     public Caution(string code, CautionLevel level, string sentence, Source source)
     {
         Code = Guard.NotBlank(code);

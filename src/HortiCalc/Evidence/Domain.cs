@@ -8,6 +8,7 @@ public sealed record Domain
     /// <summary>Describes what a method was published for.</summary>
     /// <param name="conditions">The conditions in words, for instance <c>mineral soil, worked in to 15 cm</c>; empty where there are none.</param>
     /// <param name="limits">The limits of the inputs.</param>
+    /// <exception cref="ArgumentNullException">The conditions or the limits are missing.</exception>
     public Domain(string conditions, params IReadOnlyList<DomainLimit> limits)
     {
         Conditions = Guard.NotNull(conditions);
@@ -23,7 +24,9 @@ public sealed record Domain
     /// <summary>Whether the method was published for this value of an input.</summary>
     /// <param name="parameter">The input, by the name of the parameter that takes it.</param>
     /// <param name="value">The value, in the unit of the limit.</param>
-    /// <returns><see langword="false"/> where a limit on that input excludes the value; inputs without a limit take any value.</returns>
+    /// <returns>
+    /// <see langword="false"/> where a limit on that input excludes the value, as the method itself does; inputs without a limit take any value.
+    /// </returns>
     public bool Contains(string parameter, double value)
     {
         foreach (DomainLimit limit in Limits)

@@ -9,6 +9,13 @@ namespace HortiCalc.Evidence;
 /// Immutable; equal when all members are equal. Quantities are brought to one unit when the estimate is made, so that
 /// one inch equals 25.4 millimetres. Exact arithmetic does not return estimates but the quantity itself.
 /// </remarks>
+/// <example><code>
+/// Source source = Source.CommonPractice("layer", "a 4-inch layer of organic matter");
+/// Method method = new("layer", "customary layer", source, new Domain("garden beds"));
+/// Estimate&lt;Length&gt; depth = new(Length.FromInches(4), method);
+/// Estimate&lt;Volume&gt; compost = depth.Select(layer =&gt; layer * Area.FromSquareMeters(4.8));
+/// Console.WriteLine(compost);   // 488 L; customary layer [common practice: a 4-inch layer of organic matter]
+/// </code></example>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record Estimate<T> : IFormattable, IDisplayable
     where T : notnull
@@ -19,6 +26,7 @@ public sealed record Estimate<T> : IFormattable, IDisplayable
     /// <param name="range">The span that the source supports, or <see langword="null"/> where it supports none.</param>
     /// <param name="adjustments">Rules applied after the method, in order.</param>
     /// <param name="cautions">What to take care of.</param>
+    /// <exception cref="ArgumentNullException">The value or the method is missing.</exception>
     public Estimate(
         T value,
         Method method,
@@ -53,6 +61,8 @@ public sealed record Estimate<T> : IFormattable, IDisplayable
     /// <typeparam name="TResult">The type of the new value.</typeparam>
     /// <param name="convert">The arithmetic. It must rise, or fall, over the whole range.</param>
     /// <returns>The new value and range with the same method, adjustments and cautions.</returns>
+    /// <exception cref="ArgumentNullException">There is no arithmetic.</exception>
+    /// <exception cref="ArgumentException">There is a range, and the new type has no order.</exception>
     public Estimate<TResult> Select<TResult>(Func<T, TResult> convert)
         where TResult : notnull
     {
@@ -75,6 +85,8 @@ public sealed record Estimate<T> : IFormattable, IDisplayable
     /// <param name="rule">The rule, with its source.</param>
     /// <param name="convert">What the rule does. It must rise, or fall, over the whole range.</param>
     /// <returns>The new value and range, with the rule added to the adjustments.</returns>
+    /// <exception cref="ArgumentNullException">The rule or its arithmetic is missing.</exception>
+    /// <exception cref="ArgumentException">There is a range, and the new type has no order.</exception>
     public Estimate<TResult> AdjustedBy<TResult>(Method rule, Func<T, TResult> convert)
         where TResult : notnull
     {
@@ -85,8 +97,9 @@ public sealed record Estimate<T> : IFormattable, IDisplayable
     /// <summary>Adds cautions; one that is there already is not repeated.</summary>
     /// <param name="cautions">The cautions to add.</param>
     /// <returns>The same estimate with the cautions added.</returns>
+    /// <exception cref="ArgumentNullException">The cautions are missing.</exception>
     public Estimate<T> WithCautions(params IEnumerable<Caution> cautions) =>
-        new(Value, Method, Range, Adjustments, [.. Cautions.Concat(cautions).Distinct()]);
+        new(Value, Method, Range, Adjustments, [.. Cautions.Concat(Guard.NotNull(cautions)).Distinct()]);
 
     /// <summary>The estimate in metric units and invariant culture.</summary>
     /// <returns>One line: value, range, method, source, number of cautions.</returns>

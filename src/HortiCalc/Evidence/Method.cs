@@ -12,6 +12,7 @@ public sealed record Method
     /// <param name="name">The name in plain English.</param>
     /// <param name="source">Where the method and its coefficients come from.</param>
     /// <param name="domain">What the method was published for.</param>
+    /// <exception cref="ArgumentException">A text is empty, or the source or the domain is missing.</exception>
     public Method(string key, string name, Source source, Domain domain)
     {
         Key = Guard.NotBlank(key);

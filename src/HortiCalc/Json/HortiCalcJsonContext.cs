@@ -1,28 +1,20 @@
 using System.Text.Json.Serialization;
-using HortiCalc.Climate;
 using HortiCalc.Beds;
+using HortiCalc.Climate;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using HortiCalc.Mixes;
 using HortiCalc.Season;
 using HortiCalc.Soil;
+using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Json;
 
 /// <summary>
-/// Reads and writes every public input and result of this library as JSON, without reflection, so that it works when
-/// trimmed and compiled ahead of time.
+/// The generated reading and writing of every public input and result. Internal, because the generator makes a public
+/// member of each type that these hold; <see cref="HortiCalcJson"/> is its door.
 /// </summary>
-/// <remarks>
-/// A quantity is an object with its value and the abbreviation of its unit, every digit kept. Unknown units and malformed
-/// values give a <see cref="System.Text.Json.JsonException"/> that says which.
-/// </remarks>
-/// <example><code>
-/// SoilReport soil = new() { PhInWater = new Ph(5.5), Texture = SoilTexture.Loam };
-/// Estimate&lt;Mass&gt; dose = Liming.Requirement(soil, new Ph(6.5), LimingMethod.UkGardenTexture).Over(Area.FromSquareMeters(4.8));
-/// string json = JsonSerializer.Serialize(dose, HortiCalcJsonContext.Default.EstimateMass);
-/// </code></example>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     UseStringEnumConverter = true,
@@ -55,14 +47,34 @@ namespace HortiCalc.Json;
         typeof(DailyTemperaturesConverter),
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
-        typeof(LimingMethodConverter),
         typeof(MixRatioConverter),
+        typeof(LimingMethodConverter),
     ])]
 
 // Evidence
 [JsonSerializable(typeof(Source))]
 [JsonSerializable(typeof(Method))]
 [JsonSerializable(typeof(Caution))]
+[JsonSerializable(typeof(Domain))]
+[JsonSerializable(typeof(Estimate<Length>))]
+[JsonSerializable(typeof(Estimate<Temperature>))]
+[JsonSerializable(typeof(Estimate<ThermalTime>))]
+[JsonSerializable(typeof(Estimate<Ph>))]
+[JsonSerializable(typeof(Estimate<DateOnly>))]
+[JsonSerializable(typeof(Estimate<int>))]
+
+// Units
+[JsonSerializable(typeof(Area))]
+[JsonSerializable(typeof(Density))]
+[JsonSerializable(typeof(MassConcentration))]
+[JsonSerializable(typeof(VolumeConcentration))]
+[JsonSerializable(typeof(MassFraction))]
+[JsonSerializable(typeof(Ratio))]
+[JsonSerializable(typeof(TemperatureDelta))]
+[JsonSerializable(typeof(Angle))]
+[JsonSerializable(typeof(ReciprocalArea))]
+[JsonSerializable(typeof(ExchangeableCharge))]
+[JsonSerializable(typeof(VolumetricCharge))]
 
 // Soil
 [JsonSerializable(typeof(Estimate<AreaDensity>))]
@@ -87,20 +99,20 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Container))]
 [JsonSerializable(typeof(PotSize))]
 [JsonSerializable(typeof(PotYield))]
-[JsonSerializable(typeof(Containers.MixRecipe), TypeInfoPropertyName = "MediumRecipe")]
-[JsonSerializable(typeof(Containers.MixBatch), TypeInfoPropertyName = "MediumBatch")]
+[JsonSerializable(typeof(MediumRecipe))]
+[JsonSerializable(typeof(MediumBatch))]
 
 // Mixes
 [JsonSerializable(typeof(MixRatio))]
 [JsonSerializable(typeof(Strength))]
-[JsonSerializable(typeof(Mixes.MixBatch))]
-[JsonSerializable(typeof(Estimate<Mixes.MixBatch>))]
+[JsonSerializable(typeof(MixBatch))]
+[JsonSerializable(typeof(Estimate<MixBatch>))]
 [JsonSerializable(typeof(Estimate<MassConcentration>))]
 [JsonSerializable(typeof(HypochloriteLabel))]
 [JsonSerializable(typeof(MixIngredient))]
 [JsonSerializable(typeof(DangerousPair))]
 [JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
-[JsonSerializable(typeof(Mixes.MixRecipe))]
+[JsonSerializable(typeof(MixRecipe))]
 [JsonSerializable(typeof(RecipeBatch))]
 
 // Climate
@@ -117,10 +129,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(FreezeClimateOptions))]
 [JsonSerializable(typeof(FreezeDates))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
-[JsonSerializable(typeof(DegreeDayThresholds))]
-[JsonSerializable(typeof(DegreeDayMethod))]
-[JsonSerializable(typeof(DegreeDay))]
-[JsonSerializable(typeof(DegreeDaySeries))]
 
 // Season
 [JsonSerializable(typeof(Garden))]
@@ -129,4 +137,4 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DateLine))]
 [JsonSerializable(typeof(RiskLine))]
 [JsonSerializable(typeof(CautionLine))]
-public sealed partial class HortiCalcJsonContext : JsonSerializerContext;
+internal sealed partial class HortiCalcJsonContext : JsonSerializerContext;

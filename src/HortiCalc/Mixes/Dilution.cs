@@ -19,20 +19,23 @@ public static class Dilution
     /// <summary>A batch that fills the volume given, concentrate included.</summary>
     /// <param name="total">The volume of the finished mix; more than 0.</param>
     /// <param name="ratio">The ratio of the mix.</param>
-    /// <param name="stock">The strength of the concentrate, where the strength of the mix is wanted too.</param>
-    /// <returns>Concentrate, water and the strength that results.</returns>
+    /// <returns>Concentrate and water; no strength, since that of the concentrate is not given.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0.</exception>
-    /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
     /// <example><code>
     /// MixBatch bucket = Dilution.MakeUpTo(Volume.FromLiters(10), MixRatio.PartsToParts(1, 9));
     /// Console.WriteLine(bucket.Concentrate);   // 1 L, and 9 L of water
     /// </code></example>
-    public static MixBatch MakeUpTo(Volume total, MixRatio ratio, Strength? stock = null)
-    {
-        double totalLitres = Guard.Positive(Boundary.Litres(total), "L", nameof(total));
-        double concentrateLitres = totalLitres / ratio.Factor;
-        return Batch(concentrateLitres, totalLitres - concentrateLitres, ratio, stock);
-    }
+    public static MixBatch MakeUpTo(Volume total, MixRatio ratio) => FilledTo(total, ratio, null);
+
+    /// <summary>A batch that fills the volume given, concentrate included.</summary>
+    /// <param name="total">The volume of the finished mix; more than 0.</param>
+    /// <param name="ratio">The ratio of the mix.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
+    /// <returns>Concentrate, water and the strength that results.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0.</exception>
+    /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
+    /// <exception cref="ArgumentNullException">The strength is <see langword="null"/>.</exception>
+    public static MixBatch MakeUpTo(Volume total, MixRatio ratio, Strength stock) => FilledTo(total, ratio, Guard.NotNull(stock));
 
     /// <summary>A batch of a wanted strength that fills the volume given, concentrate included.</summary>
     /// <param name="total">The volume of the finished mix; more than 0.</param>
@@ -47,16 +50,19 @@ public static class Dilution
     /// <summary>A batch in which the volume given is the water; the finished mix is larger by the concentrate.</summary>
     /// <param name="water">The volume of water or another diluent; more than 0.</param>
     /// <param name="ratio">The ratio of the mix; not undiluted.</param>
-    /// <param name="stock">The strength of the concentrate, where the strength of the mix is wanted too.</param>
+    /// <returns>Concentrate and water; no strength, since that of the concentrate is not given.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0, or the ratio has no diluent.</exception>
+    public static MixBatch AddTo(Volume water, MixRatio ratio) => AddedTo(water, ratio, null);
+
+    /// <summary>A batch in which the volume given is the water; the finished mix is larger by the concentrate.</summary>
+    /// <param name="water">The volume of water or another diluent; more than 0.</param>
+    /// <param name="ratio">The ratio of the mix; not undiluted.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
     /// <returns>Concentrate, water and the strength that results.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0, or the ratio has no diluent.</exception>
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
-    public static MixBatch AddTo(Volume water, MixRatio ratio, Strength? stock = null)
-    {
-        double waterLitres = Guard.Positive(Boundary.Litres(water), "L", nameof(water));
-        double partsOfDiluent = Guard.Positive(ratio.PartsOfDiluent, "parts of diluent", nameof(ratio));
-        return Batch(waterLitres / partsOfDiluent, waterLitres, ratio, stock);
-    }
+    /// <exception cref="ArgumentNullException">The strength is <see langword="null"/>.</exception>
+    public static MixBatch AddTo(Volume water, MixRatio ratio, Strength stock) => AddedTo(water, ratio, Guard.NotNull(stock));
 
     /// <summary>A batch of a wanted strength in which the volume given is the water.</summary>
     /// <param name="water">The volume of water or another diluent; more than 0.</param>
@@ -73,15 +79,19 @@ public static class Dilution
     /// <summary>The batch that uses up the concentrate there is.</summary>
     /// <param name="concentrate">The volume of concentrate; more than 0.</param>
     /// <param name="ratio">The ratio of the mix.</param>
-    /// <param name="stock">The strength of the concentrate, where the strength of the mix is wanted too.</param>
+    /// <returns>Concentrate and water; no strength, since that of the concentrate is not given.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0.</exception>
+    public static MixBatch UseUp(Volume concentrate, MixRatio ratio) => UsingUp(concentrate, ratio, null);
+
+    /// <summary>The batch that uses up the concentrate there is.</summary>
+    /// <param name="concentrate">The volume of concentrate; more than 0.</param>
+    /// <param name="ratio">The ratio of the mix.</param>
+    /// <param name="stock">The strength of the concentrate.</param>
     /// <returns>Concentrate, water and the strength that results.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0.</exception>
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
-    public static MixBatch UseUp(Volume concentrate, MixRatio ratio, Strength? stock = null)
-    {
-        double concentrateLitres = Guard.Positive(Boundary.Litres(concentrate), "L", nameof(concentrate));
-        return Batch(concentrateLitres, concentrateLitres * ratio.PartsOfDiluent, ratio, stock);
-    }
+    /// <exception cref="ArgumentNullException">The strength is <see langword="null"/>.</exception>
+    public static MixBatch UseUp(Volume concentrate, MixRatio ratio, Strength stock) => UsingUp(concentrate, ratio, Guard.NotNull(stock));
 
     /// <summary>The batch of a wanted strength that uses up the concentrate there is.</summary>
     /// <param name="concentrate">The volume of concentrate; more than 0.</param>
@@ -270,6 +280,26 @@ public static class Dilution
         double kilograms = Guard.NotNegative(Boundary.Kilograms(active), "kg", nameof(active));
         double share = Guard.Positive(Boundary.MassFraction(Guard.NotNull(product).Share), "", nameof(product));
         return Mass.FromKilograms(kilograms / share);
+    }
+
+    private static MixBatch FilledTo(Volume total, MixRatio ratio, Strength? stock)
+    {
+        double totalLitres = Guard.Positive(Boundary.Litres(total), "L", nameof(total));
+        double concentrateLitres = totalLitres / ratio.Factor;
+        return Batch(concentrateLitres, totalLitres - concentrateLitres, ratio, stock);
+    }
+
+    private static MixBatch AddedTo(Volume water, MixRatio ratio, Strength? stock)
+    {
+        double waterLitres = Guard.Positive(Boundary.Litres(water), "L", nameof(water));
+        double partsOfDiluent = Guard.Positive(ratio.PartsOfDiluent, "parts of diluent", nameof(ratio));
+        return Batch(waterLitres / partsOfDiluent, waterLitres, ratio, stock);
+    }
+
+    private static MixBatch UsingUp(Volume concentrate, MixRatio ratio, Strength? stock)
+    {
+        double concentrateLitres = Guard.Positive(Boundary.Litres(concentrate), "L", nameof(concentrate));
+        return Batch(concentrateLitres, concentrateLitres * ratio.PartsOfDiluent, ratio, stock);
     }
 
     private static MixBatch Batch(double concentrateLitres, double waterLitres, MixRatio ratio, Strength? stock) => new(

@@ -11,22 +11,32 @@ namespace HortiCalc.Units;
 /// <remarks>
 /// Factors: NIST Special Publication 811, Guide for the Use of the International System of Units, Appendix B, NIST, 2008,
 /// https://www.nist.gov/pml/special-publication-811. Exact by definition: inch 0.0254 m, pound 0.45359237 kg,
-/// US gallon 231 cubic inches, imperial gallon 4.54609 L.
+/// US gallon 231 cubic inches, US bushel 2150.42 cubic inches, imperial gallon 4.54609 L. Some factors of UnitsNet are
+/// rounded (the square foot of a number per area, pounds per cubic foot, pounds and ounces per gallon, the stone, the
+/// acre-foot); those are exact here.
 /// </remarks>
 internal static class Boundary
 {
     public const double MetresPerInch = 0.0254;
     public const double MetresPerFoot = 0.3048;
     public const double MetresPerYard = 0.9144;
-    public const double SquareMetresPerSquareFoot = MetresPerFoot * MetresPerFoot;
-    public const double SquareMetresPerAcre = 43_560 * SquareMetresPerSquareFoot;
+    public const double MetresPerMile = 1609.344;
+    public const double SquareMetresPerSquareFoot = 0.09290304;
+    public const double SquareMetresPerSquareYard = 0.83612736;
+    public const double SquareMetresPerAcre = 4046.8564224;
     public const double KilogramsPerPound = 0.45359237;
     public const double KilogramsPerOunce = KilogramsPerPound / 16;
-    public const double KilogramsPerShortTon = 2000 * KilogramsPerPound;
+    public const double KilogramsPerStone = 6.35029318;
+    public const double KilogramsPerShortTon = 907.18474;
+    public const double KilogramsPerLongTon = 1016.0469088;
+    public const double LitresPerCubicMetre = 1000;
+    public const double LitresPerCubicInch = 0.016387064;
     public const double LitresPerCubicFoot = 28.316846592;
-    public const double LitresPerCubicYard = 27 * LitresPerCubicFoot;
+    public const double LitresPerCubicYard = 764.554857984;
     public const double LitresPerUsGallon = 3.785411784;
+    public const double LitresPerUsBushel = 35.23907016688;
     public const double LitresPerImperialGallon = 4.54609;
+    public const double LitresPerAcreInch = 102_790.15312896;
     public const double FahrenheitPerCelsius = 1.8;
     public const double FahrenheitAtZeroCelsius = 32;
     public const double KelvinAtZeroCelsius = 273.15;
@@ -39,6 +49,8 @@ internal static class Boundary
         LengthUnit.Inch => value.Value * MetresPerInch,
         LengthUnit.Foot => value.Value * MetresPerFoot,
         LengthUnit.Yard => value.Value * MetresPerYard,
+        LengthUnit.Kilometer => value.Value * 1000,
+        LengthUnit.Mile => value.Value * MetresPerMile,
         _ => value.Meters,
     };
 
@@ -47,7 +59,9 @@ internal static class Boundary
         AreaUnit.SquareMeter => value.Value,
         AreaUnit.Hectare => value.Value * 10_000,
         AreaUnit.SquareFoot => value.Value * SquareMetresPerSquareFoot,
+        AreaUnit.SquareYard => value.Value * SquareMetresPerSquareYard,
         AreaUnit.Acre => value.Value * SquareMetresPerAcre,
+        AreaUnit.SquareCentimeter => value.Value / 10_000,
         _ => value.SquareMeters,
     };
 
@@ -55,16 +69,29 @@ internal static class Boundary
     {
         VolumeUnit.Liter => value.Value,
         VolumeUnit.Milliliter => value.Value / 1000,
-        VolumeUnit.CubicMeter => value.Value * 1000,
+        VolumeUnit.CubicMeter => value.Value * LitresPerCubicMetre,
+        VolumeUnit.CubicCentimeter => value.Value / 1000,
+        VolumeUnit.CubicInch => value.Value * LitresPerCubicInch,
         VolumeUnit.CubicFoot => value.Value * LitresPerCubicFoot,
         VolumeUnit.CubicYard => value.Value * LitresPerCubicYard,
+        VolumeUnit.AcreFoot => value.Value * 12 * LitresPerAcreInch,
         VolumeUnit.UsGallon => value.Value * LitresPerUsGallon,
+        VolumeUnit.UsQuart => value.Value * LitresPerUsGallon / 4,
+        VolumeUnit.UsPint => value.Value * LitresPerUsGallon / 8,
+        VolumeUnit.UsCustomaryCup => value.Value * LitresPerUsGallon / 16,
         VolumeUnit.UsOunce => value.Value * LitresPerUsGallon / 128,
+        VolumeUnit.UsTablespoon => value.Value * LitresPerUsGallon / 256,
+        VolumeUnit.UsTeaspoon => value.Value * LitresPerUsGallon / 768,
+        VolumeUnit.MetricCup => value.Value / 4,
+        VolumeUnit.MetricTeaspoon => value.Value / 200,
         VolumeUnit.ImperialGallon => value.Value * LitresPerImperialGallon,
+        VolumeUnit.ImperialQuart => value.Value * LitresPerImperialGallon / 4,
+        VolumeUnit.ImperialPint => value.Value * LitresPerImperialGallon / 8,
+        VolumeUnit.ImperialOunce => value.Value * LitresPerImperialGallon / 160,
         _ => value.Liters,
     };
 
-    public static double CubicMetres(Volume value) => Litres(value) / 1000;
+    public static double CubicMetres(Volume value) => Litres(value) / LitresPerCubicMetre;
 
     public static double Kilograms(Mass value) => value.Unit switch
     {
@@ -74,7 +101,9 @@ internal static class Boundary
         MassUnit.Tonne => value.Value * 1000,
         MassUnit.Pound => value.Value * KilogramsPerPound,
         MassUnit.Ounce => value.Value * KilogramsPerOunce,
+        MassUnit.Stone => value.Value * KilogramsPerStone,
         MassUnit.ShortTon => value.Value * KilogramsPerShortTon,
+        MassUnit.LongTon => value.Value * KilogramsPerLongTon,
         _ => value.Kilograms,
     };
 
@@ -92,6 +121,9 @@ internal static class Boundary
         DensityUnit.GramPerCubicCentimeter or DensityUnit.KilogramPerLiter => value.Value * 1000,
         DensityUnit.PoundPerCubicFoot => value.Value * KilogramsPerPound / LitresPerCubicFoot * 1000,
         DensityUnit.PoundPerCubicYard => value.Value * KilogramsPerPound / LitresPerCubicYard * 1000,
+        DensityUnit.PoundPerUSGallon => value.Value * KilogramsPerPound / LitresPerUsGallon * 1000,
+        DensityUnit.PoundPerImperialGallon => value.Value * KilogramsPerPound / LitresPerImperialGallon * 1000,
+        DensityUnit.TonnePerCubicMeter => value.Value * 1000,
         _ => value.KilogramsPerCubicMeter,
     };
 
@@ -101,6 +133,9 @@ internal static class Boundary
         MassConcentrationUnit.GramPerLiter or MassConcentrationUnit.KilogramPerCubicMeter => value.Value * 1000,
         MassConcentrationUnit.OuncePerUSGallon => value.Value * KilogramsPerOunce * 1_000_000 / LitresPerUsGallon,
         MassConcentrationUnit.PoundPerUSGallon => value.Value * KilogramsPerPound * 1_000_000 / LitresPerUsGallon,
+        MassConcentrationUnit.PoundPerCubicFoot => value.Value * KilogramsPerPound * 1_000_000 / LitresPerCubicFoot,
+        MassConcentrationUnit.OuncePerImperialGallon => value.Value * KilogramsPerOunce * 1_000_000 / LitresPerImperialGallon,
+        MassConcentrationUnit.PoundPerImperialGallon => value.Value * KilogramsPerPound * 1_000_000 / LitresPerImperialGallon,
         _ => value.MilligramsPerLiter,
     };
 
@@ -109,6 +144,7 @@ internal static class Boundary
         VolumeConcentrationUnit.DecimalFraction => value.Value,
         VolumeConcentrationUnit.Percent => value.Value / 100,
         VolumeConcentrationUnit.MillilitersPerLiter => value.Value / 1000,
+        VolumeConcentrationUnit.PartPerMillion => value.Value / 1_000_000,
         _ => value.DecimalFractions,
     };
 
@@ -116,6 +152,8 @@ internal static class Boundary
     {
         MassFractionUnit.DecimalFraction => value.Value,
         MassFractionUnit.Percent => value.Value / 100,
+        MassFractionUnit.GramPerKilogram => value.Value / 1000,
+        MassFractionUnit.MilligramPerKilogram or MassFractionUnit.PartPerMillion => value.Value / 1_000_000,
         _ => value.DecimalFractions,
     };
 
@@ -123,6 +161,7 @@ internal static class Boundary
     {
         RatioUnit.DecimalFraction => value.Value,
         RatioUnit.Percent => value.Value / 100,
+        RatioUnit.PartPerMillion => value.Value / 1_000_000,
         _ => value.DecimalFractions,
     };
 
@@ -137,6 +176,9 @@ internal static class Boundary
     public static double CelsiusFromFahrenheit(double degreesFahrenheit) =>
         (degreesFahrenheit - FahrenheitAtZeroCelsius) / FahrenheitPerCelsius;
 
+    public static double FahrenheitFromCelsius(double degreesCelsius) =>
+        degreesCelsius * FahrenheitPerCelsius + FahrenheitAtZeroCelsius;
+
     public static double CelsiusDegrees(TemperatureDelta value) => value.Unit switch
     {
         TemperatureDeltaUnit.DegreeCelsius or TemperatureDeltaUnit.Kelvin => value.Value,
@@ -150,6 +192,7 @@ internal static class Boundary
         DurationUnit.Week => value.Value * 7,
         DurationUnit.Hour => value.Value / 24,
         DurationUnit.Minute => value.Value / 1440,
+        DurationUnit.Second => value.Value / 86_400,
         _ => value.Days,
     };
 
@@ -159,6 +202,15 @@ internal static class Boundary
     {
         ReciprocalAreaUnit.InverseSquareMeter => value.Value,
         ReciprocalAreaUnit.InverseSquareFoot => value.Value / SquareMetresPerSquareFoot,
+        ReciprocalAreaUnit.InverseSquareYard => value.Value / SquareMetresPerSquareYard,
+        ReciprocalAreaUnit.InverseSquareInch => value.Value / (MetresPerInch * MetresPerInch),
         _ => value.InverseSquareMeters,
+    };
+
+    public static double MolesPerLitre(Molarity value) => value.Unit switch
+    {
+        MolarityUnit.MolePerLiter => value.Value,
+        MolarityUnit.MillimolePerLiter or MolarityUnit.MolePerCubicMeter => value.Value / 1000,
+        _ => value.MolesPerLiter,
     };
 }

@@ -12,6 +12,9 @@ namespace HortiCalc.Units;
 [StackTraceHidden]
 internal static class Guard
 {
+    public static double Finite(double value, string unit, [CallerArgumentExpression(nameof(value))] string parameter = "") =>
+        double.IsFinite(value) ? value : throw Refused(parameter, value, unit, "a finite number");
+
     public static double Positive(double value, string unit, [CallerArgumentExpression(nameof(value))] string parameter = "") =>
         value > 0 && double.IsFinite(value) ? value : throw Refused(parameter, value, unit, "greater than 0" + Suffix(unit));
 

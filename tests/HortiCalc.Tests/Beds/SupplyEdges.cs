@@ -101,7 +101,7 @@ public class SupplyEdges
     public void BagPurchase_ToString_SaysCountNeedAndRest()
     {
         Assert.Equal("3 bags of 40 L: 120 L for a need of 115 L, 5 L left over", Bags.ToBuy(L(115), L(40)).ToString());
-        Assert.Equal("1 bag of 40 L: 40 L for a need of 40 L, 0 mL left over", Bags.ToBuy(L(40), L(40)).ToString());
+        Assert.Equal("1 bag of 40 L: 40 L for a need of 40 L, 0 L left over", Bags.ToBuy(L(40), L(40)).ToString());
         Assert.Equal(
             "2 bags of 15 gal (US): 29.9 gal (US) for a need of 20 gal (US), 9.92 gal (US) left over",
             Bags.ToBuy(Volume.FromUsGallons(20), Volume.FromCubicFeet(2)).ToString("U", null));

@@ -102,12 +102,12 @@ public class ContainerEdges
     [Fact]
     public void MixRecipe_NotARecipe_IsRefused()
     {
-        Refused("components", "components was 0; allowed: 1 or more", () => new MixRecipe("x", [], Own));
-        Refused("parts", "parts was 0 parts", () => new MixComponent("peat", 0));
-        ArgumentException twice = Assert.Throws<ArgumentException>(() => new MixRecipe("x", [new("peat", 1), new("peat", 2)], Own));
+        Refused("components", "components was 0; allowed: 1 or more", () => new MediumRecipe("x", [], Own));
+        Refused("parts", "parts was 0 parts", () => new MediumComponent("peat", 0));
+        ArgumentException twice = Assert.Throws<ArgumentException>(() => new MediumRecipe("x", [new("peat", 1), new("peat", 2)], Own));
         Assert.Equal("components", twice.ParamName);
         Assert.Contains("'peat' twice", twice.Message, StringComparison.Ordinal);
-        ArgumentException unknown = Assert.Throws<ArgumentException>(() => MixRecipes.JohnInnesPotting.ShareOf("coir"));
+        ArgumentException unknown = Assert.Throws<ArgumentException>(() => MediumRecipes.JohnInnesPotting.ShareOf("coir"));
         Assert.Equal("material", unknown.ParamName);
         Assert.Contains("loam, peat, sand", unknown.Message, StringComparison.Ordinal);
     }
@@ -117,14 +117,14 @@ public class ContainerEdges
     [InlineData(100, "mixingLoss was 100 %; allowed: 0 % or more, below 100 %")]
     public void ForBatch_LossOutOfRange_IsRefused(double percent, string message)
     {
-        Refused("mixingLoss", message, () => MixRecipes.JohnInnesPotting.ForBatch(L(10), Ratio.FromPercent(percent)));
-        Refused("mixingLoss", message, () => MixRecipes.JohnInnesPotting.BatchFrom("loam", L(10), Ratio.FromPercent(percent)));
+        Refused("mixingLoss", message, () => MediumRecipes.JohnInnesPotting.ForBatch(L(10), Ratio.FromPercent(percent)));
+        Refused("mixingLoss", message, () => MediumRecipes.JohnInnesPotting.BatchFrom("loam", L(10), Ratio.FromPercent(percent)));
     }
 
     [Fact]
     public void ForBatch_JohnInnes_IsSevenThreeTwoAndWarnsOfDust()
     {
-        MixBatch batch = MixRecipes.JohnInnesPotting.ForBatch(L(120), Ratio.Zero);
+        MediumBatch batch = MediumRecipes.JohnInnesPotting.ForBatch(L(120), Ratio.Zero);
         Assert.Equal("120 L of John Innes potting: 70 L loam, 30 L peat, 20 L sand; 1 caution", batch.ToString());
         Assert.Equal("medium.dust", Assert.Single(batch.Cautions).Code);
         Assert.Equal(CautionLevel.Danger, batch.Cautions[0].Level);
@@ -140,9 +140,9 @@ public class ContainerEdges
         Assert.Equal("rectangular, 60 cm by 20 cm at the top, 50 cm by 15 cm at the base, 18 cm high, 17.4 L to the brim", Container.RectangularTapered(Cm(60), Cm(20), Cm(50), Cm(15), Cm(18)).ToString());
         Assert.Equal("29 pots of 2.4 L from 70 L, 400 mL left over", PottingMedium.PotsFrom(L(70), L(2), Ratio.FromPercent(20)).ToString());
         Assert.Equal("29 pots of 2,4 L from 70 L, 400 mL left over", PottingMedium.PotsFrom(L(70), L(2), Ratio.FromPercent(20)).ToString("M", CultureInfo.GetCultureInfo("de-DE")));
-        Assert.Equal("John Innes seed: 2 loam, 1 peat, 1 sand, parts by volume [gardening text (UK), How to make John Innes compost (2011)]", MixRecipes.JohnInnesSeed.ToString());
+        Assert.Equal("John Innes seed: 2 loam, 1 peat, 1 sand, parts by volume [gardening text (UK), How to make John Innes compost (2011)]", MediumRecipes.JohnInnesSeed.ToString());
         Assert.Equal("#1: 2.8 L [nursery (US, Colorado), Nursery container names against true volume (no date)]", PotSizes.Named("us-true-volumes", "#1").ToString());
-        Assert.Throws<FormatException>(() => MixRecipes.JohnInnesSeed.ToString("X", null));
+        Assert.Throws<FormatException>(() => MediumRecipes.JohnInnesSeed.ToString("X", null));
     }
 
     [Fact]
@@ -155,16 +155,16 @@ public class ContainerEdges
             "29 pots\n  loose medium  70 L\n  for one pot   2.4 L\n  left over     400 mL", Plain(PottingMedium.PotsFrom(L(70), L(2), Ratio.FromPercent(20))));
         Assert.StartsWith(
             "120 L of John Innes potting\n  loam            77.8 L\n  peat            33.3 L\n  sand            22.2 L\n  lost in mixing  10 %\n  danger          Potting medium can carry Legionella",
-            Plain(MixRecipes.JohnInnesPotting.ForBatch(L(120), Ratio.FromPercent(10))),
+            Plain(MediumRecipes.JohnInnesPotting.ForBatch(L(120), Ratio.FromPercent(10))),
             StringComparison.Ordinal);
-        Assert.StartsWith("John Innes seed\n  loam    2 parts\n  peat    1 part\n", Plain(MixRecipes.JohnInnesSeed), StringComparison.Ordinal);
+        Assert.StartsWith("John Innes seed\n  loam    2 parts\n  peat    1 part\n", Plain(MediumRecipes.JohnInnesSeed), StringComparison.Ordinal);
         Assert.Contains("\n  shape   round, 17 cm across the top", Plain(PotSizes.Named("uk-nursery-pots", "2 L")), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Named_Unknown_IsRefusedWithWhatThereIs()
     {
-        ArgumentException recipe = Assert.Throws<ArgumentException>(() => MixRecipes.Named("moon dust"));
+        ArgumentException recipe = Assert.Throws<ArgumentException>(() => MediumRecipes.Named("moon dust"));
         Assert.Equal("name", recipe.ParamName);
         Assert.Contains("John Innes seed", recipe.Message, StringComparison.Ordinal);
         ArgumentException source = Assert.Throws<ArgumentException>(() => PotSizes.Named("nowhere", "#1"));
@@ -177,7 +177,7 @@ public class ContainerEdges
     [Fact]
     public void Published_EveryName_IsThereOnce()
     {
-        Assert.Equal(MixRecipes.Published.Count, MixRecipes.Published.Select(recipe => recipe.Name).Distinct().Count());
+        Assert.Equal(MediumRecipes.Published.Count, MediumRecipes.Published.Select(recipe => recipe.Name).Distinct().Count());
         Assert.Equal(PotSizes.Published.Count, PotSizes.Published.Select(size => (size.Source.Key, size.Name)).Distinct().Count());
         Assert.All(PotSizes.Published, size => Assert.Equal(size.Volume, size.ToEstimate().Value));
     }
@@ -200,11 +200,11 @@ public class ContainerEdges
         }
 
         PotYield yield = PottingMedium.PotsFrom(L(70), L(2), Ratio.FromPercent(20));
-        MixBatch batch = MixRecipes.JohnInnesPotting.ForBatch(L(120), Ratio.FromPercent(10));
+        MediumBatch batch = MediumRecipes.JohnInnesPotting.ForBatch(L(120), Ratio.FromPercent(10));
         PotSize size = PotSizes.Named("uk-nursery-pots", "2 L");
         Assert.Equal(yield, JsonSerializer.Deserialize(JsonSerializer.Serialize(yield, json.PotYield), json.PotYield));
-        Assert.Equal(batch, JsonSerializer.Deserialize(JsonSerializer.Serialize(batch, json.MixBatch), json.MixBatch));
-        Assert.Equal(batch.Recipe, JsonSerializer.Deserialize(JsonSerializer.Serialize(batch.Recipe, json.MixRecipe), json.MixRecipe));
+        Assert.Equal(batch, JsonSerializer.Deserialize(JsonSerializer.Serialize(batch, json.MediumBatch), json.MediumBatch));
+        Assert.Equal(batch.Recipe, JsonSerializer.Deserialize(JsonSerializer.Serialize(batch.Recipe, json.MediumRecipe), json.MediumRecipe));
         Assert.Equal(size, JsonSerializer.Deserialize(JsonSerializer.Serialize(size, json.PotSize), json.PotSize));
     }
 

@@ -29,13 +29,13 @@ internal static class Draw
     ];
 
     /// <summary>A recipe of one to six components with drawn parts.</summary>
-    public static MixRecipe Recipe(PositiveInt seed)
+    public static MediumRecipe Recipe(PositiveInt seed)
     {
         Random random = new(seed.Get);
         int count = random.Next(1, 7);
-        return new MixRecipe(
+        return new MediumRecipe(
             "drawn",
-            [.. Enumerable.Range(0, count).Select(i => new MixComponent($"material {i}", random.Next(1, 20) / 2.0))],
+            [.. Enumerable.Range(0, count).Select(i => new MediumComponent($"material {i}", random.Next(1, 20) / 2.0))],
             Source.CommonPractice("test", "a test"));
     }
 

@@ -67,15 +67,15 @@ public class MediumProperties
     [Property]
     public bool ForBatch_TheComponentsAfterTheLoss_AreTheBatch(PositiveInt seed, PositiveInt batch, NonNegativeInt loss)
     {
-        MixBatch mix = Recipe(seed).ForBatch(Amount(batch), Allowance(loss));
+        MediumBatch mix = Recipe(seed).ForBatch(Amount(batch), Allowance(loss));
         return Near(mix.Portions.Sum(portion => portion.Volume.Liters) * (1 - Allowance(loss).DecimalFractions), Amount(batch).Liters);
     }
 
     [Property]
     public bool ForBatch_AnyTwoComponents_StandAsTheirParts(PositiveInt seed, PositiveInt batch)
     {
-        MixRecipe recipe = Recipe(seed);
-        MixBatch mix = recipe.ForBatch(Amount(batch), Ratio.FromPercent(10));
+        MediumRecipe recipe = Recipe(seed);
+        MediumBatch mix = recipe.ForBatch(Amount(batch), Ratio.FromPercent(10));
         return recipe.Components.All(component => Near(
             mix.VolumeOf(component.Material).Liters * recipe.Components[0].Parts,
             mix.Portions[0].Volume.Liters * component.Parts));
@@ -84,8 +84,8 @@ public class MediumProperties
     [Property]
     public bool BatchFrom_AComponentOfABatch_IsThatBatch(PositiveInt seed, PositiveInt batch, NonNegativeInt loss)
     {
-        MixRecipe recipe = Recipe(seed);
-        MixBatch mix = recipe.ForBatch(Amount(batch), Allowance(loss));
+        MediumRecipe recipe = Recipe(seed);
+        MediumBatch mix = recipe.ForBatch(Amount(batch), Allowance(loss));
         return mix.Portions.All(portion => Near(
             recipe.BatchFrom(portion.Material, portion.Volume, Allowance(loss)).Volume.Liters, Amount(batch).Liters));
     }
@@ -93,17 +93,17 @@ public class MediumProperties
     [Property]
     public bool ShareOf_AllComponents_IsTheWhole(PositiveInt seed)
     {
-        MixRecipe recipe = Recipe(seed);
+        MediumRecipe recipe = Recipe(seed);
         return Near(recipe.Components.Sum(component => recipe.ShareOf(component.Material).Percent), 100);
     }
 
     [Property]
     public bool ForBatch_AllPartsMultiplied_IsTheSameBatch(PositiveInt seed, PositiveInt batch, PositiveInt times)
     {
-        MixRecipe recipe = Recipe(seed);
+        MediumRecipe recipe = Recipe(seed);
         double factor = (1 + times.Get % 30) / 3.0;
-        MixRecipe multiplied = new(
-            recipe.Name, [.. recipe.Components.Select(component => new MixComponent(component.Material, component.Parts * factor))], recipe.Source);
+        MediumRecipe multiplied = new(
+            recipe.Name, [.. recipe.Components.Select(component => new MediumComponent(component.Material, component.Parts * factor))], recipe.Source);
         return recipe.Components.All(component => Near(
             recipe.ForBatch(Amount(batch), Ratio.Zero).VolumeOf(component.Material).Liters,
             multiplied.ForBatch(Amount(batch), Ratio.Zero).VolumeOf(component.Material).Liters));
@@ -114,7 +114,7 @@ public class MediumProperties
     {
         Ratio low = Ratio.FromPercent(Math.Min(first.Get % 51, second.Get % 51));
         Ratio high = Ratio.FromPercent(Math.Max(first.Get % 51, second.Get % 51));
-        MixRecipe recipe = Recipe(seed);
+        MediumRecipe recipe = Recipe(seed);
         return recipe.Components.All(component =>
             recipe.ForBatch(Amount(batch), low).VolumeOf(component.Material).Liters
             <= recipe.ForBatch(Amount(batch), high).VolumeOf(component.Material).Liters);

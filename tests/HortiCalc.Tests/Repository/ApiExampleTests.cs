@@ -6,6 +6,7 @@ namespace HortiCalc.Tests.Repository;
 public class ApiExampleTests
 {
     private const string Usings = """
+        using System.Globalization;
         using System.Text.Json;
         using HortiCalc.Beds;
         using HortiCalc.Climate;

@@ -6,7 +6,7 @@ namespace HortiCalc.Tests.Repository;
 /// <summary>No file of the project names a place on somebody's machine.</summary>
 public partial class MachinePathTests
 {
-    private static readonly string[] NotOurs = [".git", "bin", "obj", "artifacts", "_site", "TestResults", "BenchmarkDotNet.Artifacts"];
+    private static readonly string[] NotOurs = [".git", "bin", "obj", "artifacts", "_site", "api", "TestResults", "BenchmarkDotNet.Artifacts"];
 
     private static readonly string[] Read = [".cs", ".csproj", ".props", ".targets", ".json", ".md", ".csv", ".txt", ".sln", ".yml", ".sh", ".ipynb", ""];
 

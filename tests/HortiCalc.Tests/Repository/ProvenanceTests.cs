@@ -7,8 +7,15 @@ namespace HortiCalc.Tests.Repository;
 /// <summary>Every number has a source, and every source has values that the tests exercise, as far as print allows.</summary>
 public partial class ProvenanceTests
 {
-    /// <summary>Published sources in the code that print no value to compute: statements, warnings, definitions.</summary>
-    private static readonly Dictionary<string, string> WithoutValues = [];
+    /// <summary>Published sources of methods that print a rule and no value to compute; what checks the rule instead.</summary>
+    private static readonly Dictionary<string, string> WithoutValues = new()
+    {
+        ["mcmaster-wilhelm-1997"] = "names the two readings of the average; worked examples of other publications check both",
+        ["heliyon-gdd-variants"] = "prints formulas; worked examples of extension services check the one taken from it",
+        ["california-degree-day-glossary"] = "defines triangle and sine; quadrature of the curve and computed tables check them",
+        ["noaa-normals-1981-2010-freeze"] = "says how chances are meant; the tables of the older normals check the distribution",
+        ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
+    };
 
     [Fact]
     public void Sources_WithTheSameKey_AreTheSame()

@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using HortiCalc.Evidence;
+using HortiCalc.Json;
 
 namespace HortiCalc.Tests.Repository;
 
@@ -46,6 +47,12 @@ public partial class PublicSurfaceTests
         Assert.Empty(Public.Where(type =>
             !type.IsEnum && !type.IsInterface && !(type.IsAbstract && type.IsSealed) && !type.IsSubclassOf(typeof(Exception)) && type.Namespace != "HortiCalc.Json"
             && type.GetMethod(nameof(Equals), [typeof(object)])!.DeclaringType == (type.IsValueType ? typeof(ValueType) : typeof(object))));
+
+    [Fact]
+    public void Types_PublicInputsAndResults_HaveJson() =>
+        Assert.Empty(Public.Where(type =>
+            !type.IsEnum && !type.IsInterface && !(type.IsAbstract && type.IsSealed) && !type.IsSubclassOf(typeof(Exception)) && !type.IsGenericTypeDefinition
+            && !HortiCalcJson.Options.TryGetTypeInfo(type, out _)));
 
     private static IEnumerable<MethodBase> Methods() => Public
         .Where(type => !type.IsSubclassOf(typeof(Delegate)))

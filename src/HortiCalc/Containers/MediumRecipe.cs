@@ -12,12 +12,12 @@ namespace HortiCalc.Containers;
 /// always the caller's: the share of the components' summed volume that is gone after mixing.
 /// </remarks>
 /// <example><code>
-/// MixRecipe recipe = MixRecipes.JohnInnesPotting;
-/// MixBatch batch = recipe.ForBatch(Volume.FromLiters(120), mixingLoss: Ratio.Zero);
+/// MediumRecipe recipe = MediumRecipes.JohnInnesPotting;
+/// MediumBatch batch = recipe.ForBatch(Volume.FromLiters(120), mixingLoss: Ratio.Zero);
 /// // loam 70 L, peat 30 L, sand 20 L
 /// </code></example>
 [TypeFormatterSource(typeof(DisplayFormatters))]
-public sealed record MixRecipe : IFormattable, IDisplayable
+public sealed record MediumRecipe : IFormattable, IDisplayable
 {
     /// <summary>Describes a recipe.</summary>
     /// <param name="name">Its name.</param>
@@ -25,11 +25,11 @@ public sealed record MixRecipe : IFormattable, IDisplayable
     /// <param name="source">Where it comes from.</param>
     /// <exception cref="ArgumentException">The name is empty, or a material is there twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no component.</exception>
-    public MixRecipe(string name, IReadOnlyList<MixComponent> components, Source source)
+    public MediumRecipe(string name, IReadOnlyList<MediumComponent> components, Source source)
     {
         Name = Guard.NotBlank(name);
         Guard.AtLeast(Guard.NotNull(components).Count, 1, nameof(components));
-        Components = ValueList<MixComponent>.Of(components);
+        Components = ValueList<MediumComponent>.Of(components);
         Source = Guard.NotNull(source);
         string? twice = Components.GroupBy(component => component.Material).FirstOrDefault(group => group.Count() > 1)?.Key;
         if (twice is not null)
@@ -40,7 +40,7 @@ public sealed record MixRecipe : IFormattable, IDisplayable
     public string Name { get; }
 
     /// <summary>The components, in the order of the recipe.</summary>
-    public IReadOnlyList<MixComponent> Components { get; }
+    public IReadOnlyList<MediumComponent> Components { get; }
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
@@ -57,7 +57,7 @@ public sealed record MixRecipe : IFormattable, IDisplayable
     /// counted, below 100 %.</param>
     /// <returns>The volume of each component.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative, or the loss is outside its range.</exception>
-    public MixBatch ForBatch(Volume batch, Ratio mixingLoss) => new(this, batch, mixingLoss);
+    public MediumBatch ForBatch(Volume batch, Ratio mixingLoss) => new(this, batch, mixingLoss);
 
     /// <summary>The batch that uses up a volume of one component.</summary>
     /// <param name="material">The component.</param>
@@ -67,12 +67,12 @@ public sealed record MixRecipe : IFormattable, IDisplayable
     /// <returns>The batch, with the volumes of the other components.</returns>
     /// <exception cref="ArgumentException">The recipe has no such component; the message lists those it has.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative, or the loss is outside its range.</exception>
-    public MixBatch BatchFrom(string material, Volume available, Ratio mixingLoss)
+    public MediumBatch BatchFrom(string material, Volume available, Ratio mixingLoss)
     {
         double parts = Component(material).Parts;
         double availableLitres = Guard.NotNegative(Boundary.Litres(available), "L", nameof(available));
-        double keptShare = 1 - MixBatch.Loss(mixingLoss);
-        return new MixBatch(this, Volume.FromLiters(availableLitres * AllParts / parts * keptShare), mixingLoss);
+        double keptShare = 1 - MediumBatch.Loss(mixingLoss);
+        return new MediumBatch(this, Volume.FromLiters(availableLitres * AllParts / parts * keptShare), mixingLoss);
     }
 
     /// <summary>The recipe in one line.</summary>
@@ -103,7 +103,7 @@ public sealed record MixRecipe : IFormattable, IDisplayable
 
     internal double AllParts => Components.Sum(component => component.Parts);
 
-    private MixComponent Component(string material)
+    private MediumComponent Component(string material)
     {
         Guard.NotBlank(material);
         return Components.FirstOrDefault(component => component.Material == material)

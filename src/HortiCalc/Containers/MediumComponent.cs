@@ -3,14 +3,14 @@ using HortiCalc.Units;
 namespace HortiCalc.Containers;
 
 /// <summary>One component of a mix, in parts by loose volume.</summary>
-public sealed record MixComponent
+public sealed record MediumComponent
 {
     /// <summary>Describes a component.</summary>
     /// <param name="material">What it is.</param>
     /// <param name="parts">How many parts by loose volume; greater than zero, fractions allowed.</param>
     /// <exception cref="ArgumentException">The material is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The parts are not greater than zero.</exception>
-    public MixComponent(string material, double parts)
+    public MediumComponent(string material, double parts)
     {
         Material = Guard.NotBlank(material);
         Parts = Guard.Positive(parts, "parts");

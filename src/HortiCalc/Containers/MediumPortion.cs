@@ -4,14 +4,14 @@ using UnitsNet;
 namespace HortiCalc.Containers;
 
 /// <summary>How much of one component goes into a batch.</summary>
-public sealed record MixPortion
+public sealed record MediumPortion
 {
     /// <summary>Describes a portion.</summary>
     /// <param name="material">What it is.</param>
     /// <param name="volume">The loose volume; zero or more.</param>
     /// <exception cref="ArgumentException">The material is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative.</exception>
-    public MixPortion(string material, Volume volume)
+    public MediumPortion(string material, Volume volume)
     {
         Material = Guard.NotBlank(material);
         Volume = Volume.FromLiters(Guard.NotNegative(Boundary.Litres(volume), "L", nameof(volume)));

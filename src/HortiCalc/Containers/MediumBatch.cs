@@ -8,7 +8,7 @@ namespace HortiCalc.Containers;
 /// <summary>The components of a batch of mix, and what to take care of when mixing it.</summary>
 /// <remarks>Immutable; equal when recipe, volume and loss are equal.</remarks>
 [TypeFormatterSource(typeof(DisplayFormatters))]
-public sealed record MixBatch : IFormattable, IDisplayable
+public sealed record MediumBatch : IFormattable, IDisplayable
 {
     /// <summary>Works out the components of a batch.</summary>
     /// <param name="recipe">The recipe.</param>
@@ -16,7 +16,7 @@ public sealed record MixBatch : IFormattable, IDisplayable
     /// <param name="mixingLoss">The share of the components' summed volume that is gone after mixing; zero or more, below 100
     /// %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative, or the loss is outside its range.</exception>
-    public MixBatch(MixRecipe recipe, Volume volume, Ratio mixingLoss)
+    public MediumBatch(MediumRecipe recipe, Volume volume, Ratio mixingLoss)
     {
         Recipe = Guard.NotNull(recipe);
         double batchLitres = Guard.NotNegative(Boundary.Litres(volume), "L", nameof(volume));
@@ -24,12 +24,12 @@ public sealed record MixBatch : IFormattable, IDisplayable
         Volume = Volume.FromLiters(batchLitres);
         MixingLoss = Ratio.FromPercent(lossShare * 100);
         double litresPerPart = batchLitres / (1 - lossShare) / recipe.AllParts;
-        Portions = ValueList<MixPortion>.Of(
-            recipe.Components.Select(component => new MixPortion(component.Material, Volume.FromLiters(litresPerPart * component.Parts))));
+        Portions = ValueList<MediumPortion>.Of(
+            recipe.Components.Select(component => new MediumPortion(component.Material, Volume.FromLiters(litresPerPart * component.Parts))));
     }
 
     /// <summary>The recipe.</summary>
-    public MixRecipe Recipe { get; }
+    public MediumRecipe Recipe { get; }
 
     /// <summary>The volume of the finished mix.</summary>
     public Volume Volume { get; }
@@ -38,7 +38,7 @@ public sealed record MixBatch : IFormattable, IDisplayable
     public Ratio MixingLoss { get; }
 
     /// <summary>The loose volume of each component, in the order of the recipe.</summary>
-    public IReadOnlyList<MixPortion> Portions { get; }
+    public IReadOnlyList<MediumPortion> Portions { get; }
 
     /// <summary>What to take care of.</summary>
     public IReadOnlyList<Caution> Cautions { get; } = PottingMedium.Cautions;

@@ -6,9 +6,9 @@ namespace HortiCalc.Containers;
 /// <summary>Published mixes, in parts of loose volume as their sources print them.</summary>
 /// <remarks>Lime and fertiliser that a source adds per volume are not part of the parts and are not listed here.</remarks>
 /// <example><code>
-/// MixBatch batch = MixRecipes.JohnInnesPotting.ForBatch(Volume.FromLiters(120), mixingLoss: Ratio.Zero);
+/// MediumBatch batch = MediumRecipes.JohnInnesPotting.ForBatch(Volume.FromLiters(120), mixingLoss: Ratio.Zero);
 /// </code></example>
-public static class MixRecipes
+public static class MediumRecipes
 {
     private static readonly Source JohnInnes = new(
         "john-innes-metric",
@@ -60,13 +60,13 @@ public static class MixRecipes
         "https://wlssd.com/products/garden-green-compost/using-compost/");
 
     /// <summary>Seven loam, three peat, two sand: the classic of British pots, numbers 1 to 3.</summary>
-    public static MixRecipe JohnInnesPotting { get; } = Recipe("John Innes potting", JohnInnes, ("loam", 7), ("peat", 3), ("sand", 2));
+    public static MediumRecipe JohnInnesPotting { get; } = Recipe("John Innes potting", JohnInnes, ("loam", 7), ("peat", 3), ("sand", 2));
 
     /// <summary>Two loam, one peat, one sand: for seed.</summary>
-    public static MixRecipe JohnInnesSeed { get; } = Recipe("John Innes seed", JohnInnes, ("loam", 2), ("peat", 1), ("sand", 1));
+    public static MediumRecipe JohnInnesSeed { get; } = Recipe("John Innes seed", JohnInnes, ("loam", 2), ("peat", 1), ("sand", 1));
 
     /// <summary>All of them, source by source.</summary>
-    public static IReadOnlyList<MixRecipe> Published { get; } = ValueList<MixRecipe>.Of(
+    public static IReadOnlyList<MediumRecipe> Published { get; } = ValueList<MediumRecipe>.Of(
     [
         JohnInnesPotting,
         JohnInnesSeed,
@@ -87,7 +87,7 @@ public static class MixRecipes
     /// <param name="name">Its name.</param>
     /// <returns>The recipe.</returns>
     /// <exception cref="ArgumentException">There is none of that name; the message lists what there is.</exception>
-    public static MixRecipe Named(string name)
+    public static MediumRecipe Named(string name)
     {
         Guard.NotBlank(name);
         return Published.FirstOrDefault(recipe => recipe.Name == name)
@@ -95,6 +95,6 @@ public static class MixRecipes
                 $"name was '{name}'; allowed: {string.Join(", ", Published.Select(recipe => recipe.Name))}.", nameof(name));
     }
 
-    private static MixRecipe Recipe(string name, Source source, params (string Material, double Parts)[] components) =>
-        new(name, [.. components.Select(component => new MixComponent(component.Material, component.Parts))], source);
+    private static MediumRecipe Recipe(string name, Source source, params (string Material, double Parts)[] components) =>
+        new(name, [.. components.Select(component => new MediumComponent(component.Material, component.Parts))], source);
 }
