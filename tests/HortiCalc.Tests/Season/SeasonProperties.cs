@@ -1,7 +1,9 @@
 using FsCheck;
 using FsCheck.Xunit;
 using HortiCalc.Beds;
+using HortiCalc.Climate;
 using HortiCalc.Season;
+using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Tests.Season;
@@ -147,7 +149,7 @@ public sealed class SeasonProperties
 
     private static DateOnly HarvestByHeat(double celsiusDays, double laterPercent)
     {
-        HeatToMaturity heat = new(Units.ThermalTime.FromCelsiusDays(celsiusDays), new Climate.DegreeDayThresholds(Temperature.FromDegreesCelsius(8)));
+        HeatToMaturity heat = new(ThermalTime.FromCelsiusDays(celsiusDays), new DegreeDayThresholds(Temperature.FromDegreesCelsius(8)));
         AcceptedChances usual = AcceptedChances.Usual;
         AcceptedChances chances = new(
             usual.ColdAfterPlantingOut, usual.FreezeBeforePruningHeals, usual.ColdBeforeIndoors, Ratio.FromPercent(laterPercent), usual.TooFewPlants);
