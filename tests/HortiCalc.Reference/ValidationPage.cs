@@ -75,7 +75,7 @@ public static class ValidationPage
             {
                 page.Append(
                     CultureInfo.InvariantCulture,
-                    $"| {Cell(source.Key.Title)}, {Cell(source.Key.Publisher)}, {source.Key.Year} | {source.Count()} | {source.Count(c => c.Agrees)} | {Largest(source)} | {Address(source.Key.Url)} |\n");
+                    $"| {Cell(source.Key.Title)}, {Cell(source.Key.Publisher)}, {source.Key.Year} | {source.Count()} | {source.Count(c => c.Agrees)} | {Largest([.. source])} | {Address(source.Key.Url)} |\n");
             }
 
             page.Append('\n');
@@ -103,8 +103,10 @@ public static class ValidationPage
         page.Append('\n');
     }
 
-    private static string Largest(IEnumerable<Comparison> source)
+    private static string Largest(IReadOnlyCollection<Comparison> source)
     {
+        if (source.All(c => !c.Agrees))
+            return "none agrees";
         Comparison? largest = source.Where(c => c.Agrees && !c.Value.IsText).MaxBy(c => c.Difference / Math.Max(c.Value.Tolerance, 1e-300));
         return largest is null
             ? "exact"

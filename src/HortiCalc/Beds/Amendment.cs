@@ -9,6 +9,7 @@ namespace HortiCalc.Beds;
 /// <see cref="AmendmentLayer"/> adds what happens to it then.
 /// </remarks>
 /// <example><code>
+/// Bed bed = Bed.Rectangle(width: Length.FromMeters(1.2), length: Length.FromMeters(4));
 /// Volume compost = Amendment.VolumeFor(bed.Area, Length.FromCentimeters(5));
 /// Area covered = Amendment.Coverage(Volume.FromCubicYards(1), Length.FromInches(3)); // 108 sq ft
 /// Length depth = Amendment.Depth(Volume.FromLiters(200), Area.FromSquareMeters(10)); // 2 cm

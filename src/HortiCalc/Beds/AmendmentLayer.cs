@@ -14,6 +14,7 @@ namespace HortiCalc.Beds;
 /// <para>Immutable; equal when all members are equal.</para>
 /// </remarks>
 /// <example><code>
+/// Bed bed = Bed.Rectangle(width: Length.FromFeet(4), length: Length.FromFeet(8));
 /// AmendmentLayer compost = AmendmentLayer
 ///     .LooseOnTop(Length.FromInches(3), settlingAllowance: Ratio.FromPercent(10))
 ///     .WorkedIntoSoil(Length.FromInches(5));

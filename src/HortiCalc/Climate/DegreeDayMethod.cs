@@ -16,7 +16,7 @@ namespace HortiCalc.Climate;
 /// thresholds, save by the two methods that cap the maximum alone, which give more.
 /// </para>
 /// </remarks>
-public sealed class DegreeDayMethod
+public sealed record DegreeDayMethod
 {
     private static readonly Source OneEquationTwoInterpretations = new(
         "mcmaster-wilhelm-1997",
