@@ -23,5 +23,5 @@ public class QuantityBenchmarks
     public string UnitsNetToString() => mass.ToString(CultureInfo.InvariantCulture);
 
     [Benchmark]
-    public string QuantityTextFormat() => QuantityText.Format(mass, MeasurementSystem.Metric);
+    public string QuantityTextFormat() => QuantityText.Format(mass, MeasurementSystem.Metric, CultureInfo.InvariantCulture);
 }
