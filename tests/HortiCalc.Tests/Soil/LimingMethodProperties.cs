@@ -185,7 +185,7 @@ public class LimingMethodProperties
                 && need.Grams() >= 0
                 && codes.Length > 0
                 && need.Rate.Method == method.Method
-                && (need.Grams() == 0 || codes.Intersect(["lime.methods-differ", "lime.retest", "lime.manure"]).Count() == 3);
+                && (need.Grams() == 0 || codes.Intersect(["lime.methods-differ", "lime.retest", "lime.manure", "lime.dust"]).Count() == 4);
         });
     }
 

@@ -192,6 +192,18 @@ public class LimingTests
         Assert.Equal(CautionLevel.Danger, need.As(LimingMaterial.CalciumOxide).Rate.Cautions.Single(caution => caution.Code == "lime.caustic").Level);
     }
 
+    // Nobody who leaves the form out may miss that the material burns: no carbonate is so strong.
+    [Theory]
+    [InlineData(119, false)]
+    [InlineData(120, false)]
+    [InlineData(121, true)]
+    [InlineData(135, true)]
+    public void As_AMaterialStrongerThanAnyCarbonate_IsTakenForCaustic(double ccePercent, bool caustic)
+    {
+        Assert.Equal(caustic, Given(500).As(Product(ccePercent)).Rate.Codes().Contains("lime.caustic"));
+        Assert.Equal(caustic, Given(500, Product(ccePercent)).Rate.Codes().Contains("lime.caustic"));
+    }
+
     [Fact]
     public void Over_ADose_KeepsMethodAdjustmentsAndCautions()
     {
