@@ -109,6 +109,13 @@ internal static class MixSources
         null,
         "https://studylib.net/doc/6792890/hydrogen-peroxide---controlled-environment-systems");
 
+    public static readonly Source LimeSulfur = new(
+        "household-products-lime-sulfur",
+        "Household Products Database: lime sulfur spray, health effects from the safety data sheet",
+        "National Library of Medicine",
+        2019,
+        "https://hpd.nlm.nih.gov/cgi-bin/household/brands?tbl=brands&id=19022038");
+
     public static readonly Source CombinedChlorine = new(
         "hortscience-combined-chlorine",
         "Ammonium in Nutrient Solutions Decreases Free Chlorine Concentration from Sodium Hypochlorite",
