@@ -151,6 +151,42 @@ internal static class MixSources
         2001,
         "https://www.leoncountyfl.gov/libraryapps/stumpers/view.asp?trivianumber=742");
 
+    public static readonly Source PollinatorGardens = new(
+        "cornell-low-impact-pesticides",
+        "Pollinator-friendly gardens: low impact pesticides",
+        "Cornell Cooperative Extension of Monroe County",
+        null,
+        "https://monroe.cce.cornell.edu/master-gardeners/pollinator-friendly-gardens/low-impact-pesticides");
+
+    public static readonly Source OilInCold = new(
+        "light-horticultural-oil",
+        "Using light horticultural oil",
+        "Garden advice page",
+        null,
+        "https://gardening.yardener.com/Using-Light-Hort-Oil",
+        SourceKind.CommonPractice);
+
+    public static readonly Source DryChlorine = new(
+        "calcium-hypochlorite-label",
+        "Calcium hypochlorite of 65 % available chlorine, directions for use",
+        "label of a pool product",
+        null,
+        "https://proseriespool.com/calcium-hypochlorite/");
+
+    public static readonly Source IsopropylAlcohol = new(
+        "new-jersey-isopropyl-alcohol",
+        "Right to Know Hazardous Substance Fact Sheet: Isopropyl alcohol",
+        "New Jersey Department of Health",
+        2016,
+        "https://online.documentine.com/common-uses-for-rubbing-alcohol/1/right-to-know-hazardous-substance-fact-sheet-new-jersey.html");
+
+    public static readonly Source ChlorinePowder = new(
+        "cdc-appendix-e",
+        "Best Practices for Environmental Cleaning in Global Healthcare Facilities, Appendix E",
+        "Centers for Disease Control and Prevention",
+        null,
+        "https://www.cdc.gov/healthcare-associated-infections/hcp/cleaning-global/appendix-e.html");
+
     public static readonly Source ColoradoSoap = new(
         "colorado-state-soaps",
         "Insect Control: Soaps and Detergents (5.547)",
