@@ -101,6 +101,12 @@ internal static class MixCalculations
                 VolumeOf(inputs, "total"),
                 ConventionOf(inputs),
                 MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
+        ["hypochlorite.powder"] = inputs => In(
+            inputs,
+            Hypochlorite.PowderFor(
+                VolumeOf(inputs, "total"),
+                MassFraction.FromPercent(inputs.Number("powder_pct")),
+                MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value),
 
         // Recipes.
         ["recipe.amount-made-up"] = inputs => Amount(inputs, Recipes[inputs["recipe"]].MakeUpTo(VolumeOf(inputs, "total"))),
