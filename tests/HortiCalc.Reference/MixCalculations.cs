@@ -194,7 +194,7 @@ internal static class MixCalculations
         : MassOf(inputs, "active");
 
     private static HypochloriteLabel ConventionOf(Inputs inputs) =>
-        HypochloriteLabel.PercentTakenAsWeightPerVolume(MassFraction.FromPercent(inputs.Number("label_pct")));
+        HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(inputs.Number("label_pct")));
 
     private static double In(Inputs inputs, Volume volume) => volume.As(Volumes[inputs["in"]]);
 

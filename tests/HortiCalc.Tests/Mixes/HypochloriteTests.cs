@@ -38,7 +38,7 @@ public class HypochloriteTests
     [Fact]
     public void Convention_ForHouseholdBleach_IsWithinFivePercentOfTheChlorineByDefinition()
     {
-        HypochloriteLabel convention = HypochloriteLabel.PercentTakenAsWeightPerVolume(MassFraction.FromPercent(6));
+        HypochloriteLabel convention = HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(6));
         HypochloriteLabel defined = HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(6), Household);
         double ratio = defined.AvailableChlorine.GramsPerLiter / convention.AvailableChlorine.GramsPerLiter;
         Assert.InRange(ratio, 1.0, 1.05);
@@ -81,7 +81,7 @@ public class HypochloriteTests
     public void Answers_ByTheConvention_NameItAsTheMethodAndSayWhatItLeavesOut()
     {
         Estimate<MassConcentration> level = Hypochlorite.StrengthOf(
-            HypochloriteLabel.PercentTakenAsWeightPerVolume(MassFraction.FromPercent(5.25)), MixRatio.OneIn(128));
+            HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(5.25)), MixRatio.OneIn(128));
         Assert.Equal(Hypochlorite.FromPercentAsWeightPerVolume, level.Method);
         Assert.Contains(level.Cautions, caution => caution.Code == "bleach.density-ignored");
         Assert.NotEqual(Hypochlorite.FromPercentAsWeightPerVolume, Hypochlorite.StrengthOf(Label(PositiveInt.NewPositiveInt(5)), MixRatio.OneIn(2)).Method);

@@ -255,16 +255,13 @@ public class LimingTests
     }
 
     [Fact]
-    public void CanUse_EmptyReport_NamesAllThatIsMissing()
+    public void Missing_EmptyReport_NamesAllThatIsNeeded()
     {
-        Assert.False(LimingMethod.UkGardenTexture.CanUse(new SoilReport(), out IReadOnlyList<string> texture));
-        Assert.Equal(["PhInWater", "Texture"], texture);
-        Assert.False(LimingMethod.PennStateTurf.CanUse(new SoilReport(), out IReadOnlyList<string> acidity));
-        Assert.Equal(["PhInWater", "ExchangeableAcidity"], acidity);
-        Assert.False(LimingMethod.NorthCarolina().CanUse(new SoilReport(), out IReadOnlyList<string> buffer));
-        Assert.Equal(["PhInWater", "BufferAcidity or MehlichBufferPh"], buffer);
-        Assert.True(LimingMethod.PennStateTurf.CanUse(ByAcidity(5, 3), out IReadOnlyList<string> none));
-        Assert.Empty(none);
+        Assert.Equal(["PhInWater", "Texture"], LimingMethod.UkGardenTexture.Missing(new SoilReport()));
+        Assert.Equal(["PhInWater", "ExchangeableAcidity"], LimingMethod.PennStateTurf.Missing(new SoilReport()));
+        Assert.Equal(["PhInWater", "BufferAcidity or MehlichBufferPh"], LimingMethod.NorthCarolina().Missing(new SoilReport()));
+        Assert.Empty(LimingMethod.PennStateTurf.Missing(ByAcidity(5, 3)));
+        Assert.Equal("soil", Assert.Throws<ArgumentNullException>(() => LimingMethod.PennStateTurf.Missing(null!)).ParamName);
     }
 
     [Fact]
