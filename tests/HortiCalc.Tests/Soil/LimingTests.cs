@@ -192,6 +192,18 @@ public class LimingTests
         Assert.Equal(CautionLevel.Danger, need.As(LimingMaterial.CalciumOxide).Rate.Cautions.Single(caution => caution.Code == "lime.caustic").Level);
     }
 
+    // Nobody who leaves the form out may miss that the material burns: no carbonate is so strong.
+    [Theory]
+    [InlineData(119, false)]
+    [InlineData(120, false)]
+    [InlineData(121, true)]
+    [InlineData(135, true)]
+    public void As_AMaterialStrongerThanAnyCarbonate_IsTakenForCaustic(double ccePercent, bool caustic)
+    {
+        Assert.Equal(caustic, Given(500).As(Product(ccePercent)).Rate.Codes().Contains("lime.caustic"));
+        Assert.Equal(caustic, Given(500, Product(ccePercent)).Rate.Codes().Contains("lime.caustic"));
+    }
+
     [Fact]
     public void Over_ADose_KeepsMethodAdjustmentsAndCautions()
     {
@@ -243,16 +255,13 @@ public class LimingTests
     }
 
     [Fact]
-    public void CanUse_EmptyReport_NamesAllThatIsMissing()
+    public void Missing_EmptyReport_NamesAllThatIsNeeded()
     {
-        Assert.False(LimingMethod.UkGardenTexture.CanUse(new SoilReport(), out IReadOnlyList<string> texture));
-        Assert.Equal(["PhInWater", "Texture"], texture);
-        Assert.False(LimingMethod.PennStateTurf.CanUse(new SoilReport(), out IReadOnlyList<string> acidity));
-        Assert.Equal(["PhInWater", "ExchangeableAcidity"], acidity);
-        Assert.False(LimingMethod.NorthCarolina().CanUse(new SoilReport(), out IReadOnlyList<string> buffer));
-        Assert.Equal(["PhInWater", "BufferAcidity or MehlichBufferPh"], buffer);
-        Assert.True(LimingMethod.PennStateTurf.CanUse(ByAcidity(5, 3), out IReadOnlyList<string> none));
-        Assert.Empty(none);
+        Assert.Equal(["PhInWater", "Texture"], LimingMethod.UkGardenTexture.Missing(new SoilReport()));
+        Assert.Equal(["PhInWater", "ExchangeableAcidity"], LimingMethod.PennStateTurf.Missing(new SoilReport()));
+        Assert.Equal(["PhInWater", "BufferAcidity or MehlichBufferPh"], LimingMethod.NorthCarolina().Missing(new SoilReport()));
+        Assert.Empty(LimingMethod.PennStateTurf.Missing(ByAcidity(5, 3)));
+        Assert.Equal("soil", Assert.Throws<ArgumentNullException>(() => LimingMethod.PennStateTurf.Missing(null!)).ParamName);
     }
 
     [Fact]
