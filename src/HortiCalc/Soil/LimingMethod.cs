@@ -35,9 +35,11 @@ public abstract record LimingMethod
     /// <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>. The table gives no depth.
     /// </summary>
     /// <remarks>
-    /// The table's columns are light, loams and heavy soils. Our reading: sand, loamy sand and sandy loam are light; sandy clay, silty
-    /// clay and clay are heavy; the rest are loams. Between rows a straight line, our reading too; above pH 6.0 and below 5.0 the table
-    /// is silent and the method refuses.
+    /// The table's columns are light soils (very sandy), loams and heavy soils. Our reading: sand and loamy sand are light; sandy loam, loam,
+    /// silt loam and silt are loams; sandy clay loam, clay loam, silty clay loam and all clays are heavy. The figures are those of 6, 7 and 8
+    /// t/ha for each pH unit up to 6.7, which the British farm guide gives for sands and loamy sands, for sandy loams and silt loams, and for
+    /// clay loams and clays (from memory). Between rows a straight line, our reading too; above pH 6.0 and below 5.0 the table is silent and
+    /// the method refuses.
     /// </remarks>
     public static LimingMethod UkGardenTexture { get; } = new UkGardenTextureLiming();
 
