@@ -87,17 +87,22 @@ public static class DegreeDays
         RequireKnown(counted, maximumMissingPercent);
 
         double[] celsiusDays = new double[counted.Count];
-        if (missingDays == MissingDays.Interpolated && counted.MissingCount > 0)
+        if (counted.MissingCount == 0)
         {
-            double[] minimaCelsius = counted.MinimaCelsius.ToArray();
-            double[] maximaCelsius = counted.MaximaCelsius.ToArray();
-            Gaps.Interpolate(minimaCelsius);
-            Gaps.Interpolate(maximaCelsius);
-            method.Count(minimaCelsius, maximaCelsius, thresholds, cutoff, celsiusDays);
+            method.Count(counted.MinimaCelsius, counted.MaximaCelsius, thresholds, cutoff, celsiusDays);
         }
         else
         {
-            method.Count(counted.MinimaCelsius, counted.MaximaCelsius, thresholds, cutoff, celsiusDays);
+            double[] minimaCelsius = counted.MinimaCelsius.ToArray();
+            double[] maximaCelsius = counted.MaximaCelsius.ToArray();
+            Gaps.DropPartialDays(minimaCelsius, maximaCelsius);
+            if (missingDays == MissingDays.Interpolated)
+            {
+                Gaps.Interpolate(minimaCelsius);
+                Gaps.Interpolate(maximaCelsius);
+            }
+
+            method.Count(minimaCelsius, maximaCelsius, thresholds, cutoff, celsiusDays);
         }
 
         return new DegreeDaySeries(counted.Start, thresholds, method, cutoff, missingDays, counted.Missing, celsiusDays);
