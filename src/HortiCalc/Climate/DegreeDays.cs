@@ -43,7 +43,10 @@ public static class DegreeDays
     }
 
     /// <summary>Counts and sums the degree days of a record from a day on.</summary>
-    /// <param name="days">The daily temperatures; cut them with <see cref="DailyTemperatures.Between"/> to end earlier.</param>
+    /// <param name="days">
+    /// The daily temperatures, where a day without its minimum or its maximum is missing; cut them with
+    /// <see cref="DailyTemperatures.Between"/> to end earlier.
+    /// </param>
     /// <param name="thresholds">The temperatures between which development is counted.</param>
     /// <param name="method">The method that the requirement was published with.</param>
     /// <param name="cutoff">What happens above the upper threshold.</param>
@@ -122,7 +125,7 @@ public static class DegreeDays
         throw new ArgumentException(
             $"days had {Guard.Number(days.MissingCount)} of {Guard.Number(days.Count)} missing "
             + $"from {AirTemperature.Text(days.Start)} to {AirTemperature.Text(days.End)}; "
-            + $"allowed: up to {Guard.Number(maximumMissingPercent)} % (maximumMissing sets this), and one known day.",
+            + $"allowed: up to {Guard.Number(maximumMissingPercent)} % (maximumMissing sets this), and one day with its minimum and its maximum.",
             nameof(days));
     }
 }

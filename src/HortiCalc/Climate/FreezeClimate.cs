@@ -191,7 +191,7 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         if (count < FreezeEvidence.FewestSeasons)
         {
             throw new ArgumentException(
-                $"days, {days}, held {Guard.Number(count)} usable seasons in {side.ToString().ToLowerInvariant()}; allowed: {FreezeEvidence.FewestSeasons} or more ({FreezeEvidence.PeriodAverages}).",
+                $"days, {days}, held {Guard.Number(count)} usable {(count == 1 ? "season" : "seasons")} in {side.ToString().ToLowerInvariant()}; allowed: {FreezeEvidence.FewestSeasons} or more ({FreezeEvidence.PeriodAverages}).",
                 nameof(days));
         }
     }

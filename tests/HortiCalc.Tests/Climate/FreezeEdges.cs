@@ -53,7 +53,7 @@ public class FreezeEdges
     {
         DailyTemperatures days = FreezeRecords.WithFreezesOn(2001, 2001, new DateOnly(2001, 4, 1), new DateOnly(2001, 11, 1));
         AssertRefused<ArgumentException>(
-            () => FreezeClimate.FromDaily(days, Zero, Northern), "days", "held 1 usable seasons", "10 or more", "World Meteorological Organization");
+            () => FreezeClimate.FromDaily(days, Zero, Northern), "days", "held 1 usable season in", "10 or more", "World Meteorological Organization");
     }
 
     [Fact]
