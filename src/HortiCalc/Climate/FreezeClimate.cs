@@ -88,7 +88,8 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
     /// <remarks>
     /// <para>
     /// The record is cut into cold seasons at midsummer. The first day of a season at or below the threshold is its first
-    /// freeze, the last such day its last; both may lie on either side of New Year, and a single one is both.
+    /// freeze, the last such day its last; both may lie on either side of New Year, and a single one is both, where the
+    /// description of the older US normals calls a season with one freeze a season without.
     /// </para>
     /// <para>
     /// A day counts when its minimum is at or below the threshold, and records are compared as they are kept, to a tenth of
