@@ -12,5 +12,6 @@ public static class Calculations
         MixCalculations.All,
         HeatCalculations.All,
         FreezeCalculations.All,
+        ChillCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 }

@@ -18,7 +18,7 @@ namespace HortiCalc.Climate;
 /// Console.WriteLine(week.Missing[0]); // the 28th
 /// </code></example>
 [TypeFormatterSource(typeof(DisplayFormatters))]
-public sealed record DailyTemperatures : IFormattable, IDisplayable
+public sealed partial record DailyTemperatures : IFormattable, IDisplayable
 {
     // NaN marks a missing day, in both at once.
     private readonly ReadOnlyMemory<double> minimaCelsius;
