@@ -69,7 +69,7 @@ internal sealed class JsonFault
         {
             throw At(places.GetValueOrDefault(refused.ParamName ?? "", start), Sentence(refused), refused);
         }
-        catch (JsonException refused)
+        catch (Exception refused) when (refused is JsonException or NotSupportedException)
         {
             throw At(start, Expected(type) is string expected ? $"expected {expected}, found {Quote(value)}" : Sentence(refused), refused);
         }

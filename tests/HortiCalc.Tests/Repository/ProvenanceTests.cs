@@ -19,6 +19,7 @@ public partial class ProvenanceTests
         ["campbell-norman-1997"] = "prints formulas; their harmonics are checked as properties",
         ["uc-chill-portions"] = "says in words which hours count and when counting begins",
         ["hortgro-daily-positive-units"] = "says in words how a day is floored; an independent count of a year checks it",
+        ["castle-hill-quarry-lime"] = "says that lime goes in proportion to depth; half for half the depth is checked against another bulletin",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
