@@ -157,7 +157,8 @@ public sealed record ChillModel
     /// </summary>
     /// <remarks>
     /// The Kelvin scale of the model is Celsius and 273; with 273.15 a winter comes out differently by half a portion. Portions are not whole: each
-    /// cycle fixes the share of the product that its temperature decides. Most effective about 6 °C, nothing from 13 °C up.
+    /// cycle fixes the share of the product that its temperature decides. Frost forms the product and fixes almost none of it, so that a mild hour after
+    /// it can fix more than one. Most effective about 6 °C, nothing from 13 °C up.
     /// </remarks>
     public static ChillModel Dynamic { get; } = new(
         "dynamic",

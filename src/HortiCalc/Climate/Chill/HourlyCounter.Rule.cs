@@ -50,9 +50,17 @@ internal sealed class HourlyCounter<TRule>(TRule rule, bool flooredByDay) : Hour
     {
         int done = 0;
         if (Vector512.IsHardwareAccelerated)
+        {
+            done = Blocks<StationPair<Stations512>>(temperatures, stations, done, shift, factor, firstHourOfDay, totals, missingHours);
             done = Blocks<Stations512>(temperatures, stations, done, shift, factor, firstHourOfDay, totals, missingHours);
+        }
+
         if (Vector256.IsHardwareAccelerated)
+        {
+            done = Blocks<StationPair<Stations256>>(temperatures, stations, done, shift, factor, firstHourOfDay, totals, missingHours);
             done = Blocks<Stations256>(temperatures, stations, done, shift, factor, firstHourOfDay, totals, missingHours);
+        }
+
         Blocks<Stations1>(temperatures, stations, done, shift, factor, firstHourOfDay, totals, missingHours);
     }
 

@@ -12,7 +12,7 @@ namespace HortiCalc.Climate;
 /// What becomes of the extremes. All but <see cref="Sine"/> and <see cref="TwoHarmonics"/> reach the maximum on the day and run through
 /// the minimum of a day into the next. <see cref="Sine"/> reaches both and jumps at midnight. <see cref="SineExponential"/> reaches the
 /// minimum with its day part, while its night stays above it by a ninth of what is left at sunset, and jumps there.
-/// <see cref="TwoHarmonics"/> comes within a fortieth of the day's range of either.
+/// <see cref="TwoHarmonics"/> comes within 3 % of the day's range of either.
 /// </para>
 /// </remarks>
 public sealed record DiurnalCurve
@@ -117,7 +117,7 @@ public sealed record DiurnalCurve
         SunUp);
 
     /// <summary>
-    /// Two harmonics of fixed phase, the same in every season and place: lowest near 5, highest near 15. Campbell and Norman, 1997.
+    /// Two harmonics of fixed phase, the same in every season and place: lowest at half past 4, highest at 14. Campbell and Norman, 1997.
     /// </summary>
     public static DiurnalCurve TwoHarmonics { get; } = new(
         "two-harmonics",

@@ -149,6 +149,10 @@ public class ChillKernelTests
         Same();
         Assert.Equal(stations, counter.Blocks<Stations512>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
         Same();
+        Assert.Equal(stations, counter.Blocks<StationPair<Stations256>>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
+        Same();
+        Assert.Equal(stations, counter.Blocks<StationPair<Stations512>>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
+        Same();
 
         void Same()
         {
