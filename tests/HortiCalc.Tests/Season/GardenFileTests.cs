@@ -56,7 +56,7 @@ public sealed class GardenFileTests
     [InlineData("\"crops\": [", "\"crops\": null, \"beds\": [", "null", "expected a value for \"crops\", found null")]
     [InlineData("\"crop\": \"tomato\"", "\"crop\": \"tomatoe\"", "[\n    {\n      \"name\": \"wall bed\"", "beds named the crop 'tomatoe'; allowed: tomato, sweet corn, cabbage, bush bean, lemon verbena, bay laurel")]
     [InlineData("\"kind\": \"rectangle\"", "\"kind\": \"rectangel\"", "\"rectangel\"", "expected one of \"rectangle\", \"circle\", \"triangle\", \"l-shape\", \"polygon\", found \"rectangel\"")]
-    [InlineData("\"kind\": \"rectangle\", ", "", "{ \"width\"", "expected \"kind\" as the first property, one of \"rectangle\", \"circle\", \"triangle\", \"l-shape\", \"polygon\"")]
+    [InlineData("\"kind\": \"rectangle\", ", "", "{ \"width\"", "expected the property \"kind\" in this object, one of \"rectangle\", \"circle\", \"triangle\", \"l-shape\", \"polygon\"")]
     [InlineData("\"value\": 1.2, \"unit\": \"m\"", "\"value\": 1.2, \"unit\": \"metre\"", "{ \"value\": 1.2", "length: unknown unit \"metre\"; known: m, cm, mm, km, in, ft, yd")]
     [InlineData("\"value\": 1.2, \"unit\": \"m\"", "\"value\": -1.2, \"unit\": \"m\"", "{ \"value\": -1.2", "width was -1.2 m; allowed: greater than 0 m")]
     [InlineData("\"count\": 6", "\"count\": 6.5", "6.5", "expected a whole number, found 6.5")]
