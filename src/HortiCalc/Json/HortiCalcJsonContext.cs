@@ -56,6 +56,7 @@ namespace HortiCalc.Json;
         typeof(LimingMethodConverter),
 
         // An application's own options hold these too, so that an enumeration is a word there as it is here.
+        typeof(JsonStringEnumConverter<AccumulationUnit>),
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
