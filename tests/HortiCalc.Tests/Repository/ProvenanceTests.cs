@@ -20,6 +20,7 @@ public partial class ProvenanceTests
         ["uc-chill-portions"] = "says in words which hours count and when counting begins",
         ["hortgro-daily-positive-units"] = "says in words how a day is floored; an independent count of a year checks it",
         ["castle-hill-quarry-lime"] = "says that lime goes in proportion to depth; half for half the depth is checked against another bulletin",
+        ["cesaraccio-2004-chill-days"] = "prints the cases as formulas; quadrature of the triangle checks them",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 

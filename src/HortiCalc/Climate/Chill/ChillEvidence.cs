@@ -6,8 +6,8 @@ namespace HortiCalc.Climate;
 internal static class ChillEvidence
 {
     /// <summary>
-    /// The largest share of missing hours that is accepted unless told otherwise, as for degree days: left out, a twentieth of the hours takes about a
-    /// twentieth of the count, which is less than the choice of the model does.
+    /// The largest share of missing hours that is accepted unless told otherwise, as for degree days: left out, a twentieth of the
+    /// hours takes about a twentieth of the count, which is less than the choice of the model does.
     /// </summary>
     public const double MaximumMissingPercent = 5;
 

@@ -12,8 +12,12 @@ public sealed record ChillFulfilment : IFormattable, IDisplayable
     /// <summary>Describes whether a count meets a requirement.</summary>
     /// <param name="requirement">The requirement.</param>
     /// <param name="total">The whole count.</param>
-    /// <param name="reached">The hour at which the low end of the requirement is reached, or <see langword="null"/> where it is not.</param>
-    /// <param name="highReached">The hour at which the high end is reached, or <see langword="null"/> where it is not or there is none.</param>
+    /// <param name="reached">
+    /// The hour at which the low end of the requirement is reached, or <see langword="null"/> where it is not.
+    /// </param>
+    /// <param name="highReached">
+    /// The hour at which the high end is reached, or <see langword="null"/> where it is not or there is none.
+    /// </param>
     /// <param name="cautions">What to take care of.</param>
     /// <exception cref="ArgumentNullException">The requirement is <see langword="null"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The total is not finite.</exception>

@@ -6,13 +6,13 @@ namespace HortiCalc.Climate;
 /// <summary>A published way to count the winter's cold from hourly temperatures.</summary>
 /// <remarks>
 /// <para>
-/// A requirement belongs to the model it was measured with. The models are not proportional: over 5078 stations an hour count divided by
-/// portions runs from 0 to 34, Utah units divided by portions from -155 to +20 (Luedeling and Brown, 2011). Where a requirement names no
-/// model, prefer <see cref="Dynamic"/>: it is the one that holds in mild winters too.
+/// A requirement belongs to the model it was measured with. The models are not proportional: over 5078 stations an hour count
+/// divided by portions runs from 0 to 34, Utah units divided by portions from -155 to +20 (Luedeling and Brown, 2011). Where a
+/// requirement names no model, prefer <see cref="Dynamic"/>: it is the one that holds in mild winters too.
 /// </para>
 /// <para>
-/// Models by bands say what happens on a limit. Records to a tenth of a degree often stand on one: at one station counts with and without the
-/// limits differ by 2 %.
+/// Models by bands say what happens on a limit. Records to a tenth of a degree often stand on one: at one station counts with and
+/// without the limits differ by 2 %.
 /// </para>
 /// </remarks>
 public sealed record ChillModel
@@ -88,8 +88,9 @@ public sealed record ChillModel
         "hours-below-7", "hours below 7 °C", ChillEvidence.AustralianHours, (BandRule.At(7), 0));
 
     /// <summary>
-    /// Utah chill units by the bands printed in Fahrenheit: to 34 nothing, to 36 a half, to 48 one, to 54 a half, to 60 nothing, to 65 minus a half,
-    /// above minus one. Richardson, Seeley and Walker, 1974. A limit belongs to the band below it, as the print of 34.01-36 and so on says.
+    /// Utah chill units by the bands printed in Fahrenheit: to 34 nothing, to 36 a half, to 48 one, to 54 a half, to 60 nothing, to
+    /// 65 minus a half, above minus one. Richardson, Seeley and Walker, 1974. A limit belongs to the band below it, as the print of
+    /// 34.01-36 and so on says.
     /// </summary>
     public static ChillModel UtahFahrenheit { get; } = Units(
         "utah-fahrenheit",
@@ -99,16 +100,16 @@ public sealed record ChillModel
         Fahrenheit((34, 0.5), (36, 1), (48, 0.5), (54, 0), (60, -0.5), (65, -1)));
 
     /// <summary>
-    /// Utah chill units by the bands printed in Celsius: from 1.5 a half, from 2.5 one, from 9.2 a half, from 12.5 nothing, from 16 minus a half,
-    /// above 18 minus one. These are not the Fahrenheit bands converted: 9 °C is one here and a half there.
+    /// Utah chill units by the bands printed in Celsius: from 1.5 a half, from 2.5 one, from 9.2 a half, from 12.5 nothing, from 16
+    /// minus a half, above 18 minus one. These are not the Fahrenheit bands converted: 9 °C is one here and a half there.
     /// </summary>
     /// <remarks>Printed to tenths. Between 1.4 and 1.5, and so on at each limit, a finer reading counts with the warmer band.</remarks>
     public static ChillModel UtahCelsius { get; } = Units(
         "utah-celsius", "Utah chill units, Celsius bands", UtahInCelsius, "a limit belongs to the colder band", CelsiusBands());
 
     /// <summary>
-    /// Utah chill units in Celsius of which a day that adds less than nothing adds nothing: warmth takes away cold of the same day alone. The daily
-    /// positive units of South Africa (Infruitec).
+    /// Utah chill units in Celsius of which a day that adds less than nothing adds nothing: warmth takes away cold of the same day
+    /// alone. The daily positive units of South Africa (Infruitec).
     /// </summary>
     /// <remarks>What a day adds is added with its last known hour.</remarks>
     public static ChillModel PositiveUtahDaily { get; } = Units(
@@ -137,7 +138,8 @@ public sealed record ChillModel
         new BandRule(0, (1.4, 0.5), (2.4, 1), (9.1, 0.5), (12.4, 0)));
 
     /// <summary>
-    /// The Utah bands simplified for strawberry nurseries: at 32 °F or below nothing, to 45 one, to 60 a half, to 65 minus a half, above minus one.
+    /// The Utah bands simplified for strawberry nurseries: at 32 °F or below nothing, to 45 one, to 60 a half, to 65 minus a half,
+    /// above minus one.
     /// </summary>
     public static ChillModel StrawberryNursery { get; } = Units(
         "strawberry-nursery",
@@ -152,13 +154,13 @@ public sealed record ChillModel
         Fahrenheit((32, 1), (45, 0.5), (60, -0.5), (65, -1)));
 
     /// <summary>
-    /// Chill portions of the dynamic model: a product formed by cold and destroyed by warmth, fixed for good in portions once it is complete.
-    /// Fishman, Erez and Couvillon, 1987; Erez and others, 1990.
+    /// Chill portions of the dynamic model: a product formed by cold and destroyed by warmth, fixed for good in portions once it is
+    /// complete. Fishman, Erez and Couvillon, 1987; Erez and others, 1990.
     /// </summary>
     /// <remarks>
-    /// The Kelvin scale of the model is Celsius and 273; with 273.15 a winter comes out differently by half a portion. Portions are not whole: each
-    /// cycle fixes the share of the product that its temperature decides. Frost forms the product and fixes almost none of it, so that a mild hour after
-    /// it can fix more than one. Most effective about 6 °C, nothing from 13 °C up.
+    /// The Kelvin scale of the model is Celsius and 273; with 273.15 a winter comes out differently by half a portion. Portions are
+    /// not whole: each cycle fixes the share of the product that its temperature decides. Frost forms the product and fixes almost
+    /// none of it, so that a mild hour after it can fix more than one. Most effective about 6 °C, nothing from 13 °C up.
     /// </remarks>
     public static ChillModel Dynamic { get; } = new(
         "dynamic",
@@ -199,8 +201,8 @@ public sealed record ChillModel
     /// <summary>The day from which the model is commonly counted.</summary>
     /// <param name="hemisphere">The hemisphere. The days are published for California; the south takes those half a year later.</param>
     /// <returns>
-    /// 1 November for hours and 1 September for the dynamic model; <see langword="null"/> for Utah units, which begin where their running sum is
-    /// lowest: <see cref="HourlyAccumulation.LowestSumAt"/>.
+    /// 1 November for hours and 1 September for the dynamic model; <see langword="null"/> for Utah units, which begin where their
+    /// running sum is lowest: <see cref="HourlyAccumulation.LowestSumAt"/>.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The hemisphere is none.</exception>
     public MonthDay? SeasonStart(Hemisphere hemisphere) => northernStart is MonthDay start

@@ -13,7 +13,9 @@ public sealed record ChillRequirement
     /// <param name="cultivar">The cultivar, or <see langword="null"/> where the source speaks of the crop.</param>
     /// <param name="model">The model that it was measured with.</param>
     /// <param name="low">The requirement, or the low end of its range; 0 where the crop needs no cold.</param>
-    /// <param name="high">The high end of the range: <paramref name="low"/> where there is none, <see langword="null"/> where it is open.</param>
+    /// <param name="high">
+    /// The high end of the range: <paramref name="low"/> where there is none, <see langword="null"/> where it is open.
+    /// </param>
     /// <param name="source">Where it was published.</param>
     /// <exception cref="ArgumentException">The crop is empty, or the model or the source are missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The low end is negative, or the high end is below it.</exception>
@@ -49,7 +51,8 @@ public sealed record ChillRequirement
     /// <summary>Whether, and when, a count meets the requirement.</summary>
     /// <param name="chill">A count, by the same model.</param>
     /// <returns>
-    /// The hours at which the low and the high end are reached. A count by another model is answered too, with the caution <c>chill.other-model</c>.
+    /// The hours at which the low and the high end are reached. A count by another model is answered too, with the caution
+    /// <c>chill.other-model</c>.
     /// </returns>
     /// <exception cref="ArgumentNullException">The count is <see langword="null"/>.</exception>
     public ChillFulfilment FulfilledBy(HourlyAccumulation chill)

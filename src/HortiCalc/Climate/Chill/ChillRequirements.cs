@@ -5,7 +5,8 @@ namespace HortiCalc.Climate;
 
 /// <summary>Published chill requirements of crops and cultivars, whole tables of several sources side by side.</summary>
 /// <remarks>
-/// Sources differ for the same cultivar, by the place and year of the study and the buds that were watched. They are given as printed, not averaged.
+/// Sources differ for the same cultivar, by the place and year of the study and the buds that were watched. They are given as
+/// printed, not averaged.
 /// </remarks>
 public static class ChillRequirements
 {

@@ -3,8 +3,9 @@ using System.Runtime.CompilerServices;
 namespace HortiCalc.Climate;
 
 /// <summary>
-/// The dynamic model: cold forms an intermediate product and warmth destroys it, dx/dt = a0 exp(-e0/K) - a1 exp(-e1/K) x, solved exactly over
-/// each hour of one temperature. Once there is one unit of it, a share that falls with cold and rises with warmth is fixed for good as a portion.
+/// The dynamic model: cold forms an intermediate product and warmth destroys it, dx/dt = a0 exp(-e0/K) - a1 exp(-e1/K) x, solved
+/// exactly over each hour of one temperature. Once there is one unit of it, a share that falls with cold and rises with warmth is
+/// fixed for good as a portion.
 /// </summary>
 internal readonly struct DynamicRule : IHourlyRule
 {

@@ -10,8 +10,8 @@ public static class GrowingDegreeHours
     private static readonly HourlyCounter<GrowingDegreeHourRule> Counter = new(default, flooredByDay: false);
 
     /// <summary>
-    /// Nothing at 4 °C and below, 21 an hour at the optimum of 25 °C, nothing from 36 °C up; along half a cosine below the optimum and a quarter of one
-    /// above it. Anderson, Richardson and Kesner, 1986.
+    /// Nothing at 4 °C and below, 21 an hour at the optimum of 25 °C, nothing from 36 °C up; along half a cosine below the optimum
+    /// and a quarter of one above it. Anderson, Richardson and Kesner, 1986.
     /// </summary>
     public static Method Evidence { get; } = new(
         "growing-degree-hours",
@@ -28,10 +28,15 @@ public static class GrowingDegreeHours
     /// <summary>Counts and sums growing degree hours from an hour on.</summary>
     /// <param name="hours">The hourly temperatures: readings, or hours drawn by <see cref="DiurnalCourse"/>.</param>
     /// <param name="from">
-    /// The first hour to count, commonly the one at which the chill requirement is met; <see langword="null"/> for the first of the record.
+    /// The first hour to count, commonly the one at which the chill requirement is met; <see langword="null"/> for the first of the
+    /// record.
     /// </param>
-    /// <param name="maximumMissing">The largest share of missing hours that is accepted, from 0 to 100 %; <see langword="null"/> for 5 %.</param>
-    /// <returns>What each hour adds and the running sum, to the last hour of the record. Missing hours add nothing and are counted.</returns>
+    /// <param name="maximumMissing">
+    /// The largest share of missing hours that is accepted, from 0 to 100 %; <see langword="null"/> for 5 %.
+    /// </param>
+    /// <returns>
+    /// What each hour adds and the running sum, to the last hour of the record. Missing hours add nothing and are counted.
+    /// </returns>
     /// <exception cref="ArgumentNullException">The hours are <see langword="null"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The first hour is not in the record, or the share is no share.</exception>
     /// <exception cref="ArgumentException">More hours are missing than accepted, or none is known.</exception>
@@ -50,7 +55,9 @@ public static class GrowingDegreeHours
     /// <param name="totals">Receives the total of each station.</param>
     /// <param name="missingHours">Receives how many hours of each station were missing, and so left out.</param>
     /// <exception cref="ArgumentOutOfRangeException">There are no stations, or the unit is another.</exception>
-    /// <exception cref="ArgumentException">The temperatures are no whole number of hours, or a result has no room for the stations.</exception>
+    /// <exception cref="ArgumentException">
+    /// The temperatures are no whole number of hours, or a result has no room for the stations.
+    /// </exception>
     public static void Totals(
         ReadOnlySpan<double> temperatures, int stations, TemperatureUnit unit, Span<double> totals, Span<int> missingHours) =>
         HourlyCounting.Totals(temperatures, stations, unit, Counter, totals, missingHours, 0);

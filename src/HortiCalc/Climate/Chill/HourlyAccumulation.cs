@@ -7,8 +7,9 @@ namespace HortiCalc.Climate;
 
 /// <summary>What each hour of a run adds to a count of cold or warmth, and the running sum.</summary>
 /// <remarks>
-/// Immutable; equal when the hours, what they add and how they were counted are the same. It carries the method that counted, and the
-/// cautions that apply. What is counted has no dimension: chill hours, units or portions, or growing degree hours, as <see cref="Unit"/> says.
+/// Immutable; equal when the hours, what they add and how they were counted are the same. It carries the method that counted, and
+/// the cautions that apply. What is counted has no dimension: chill hours, units or portions, or growing degree hours, as <see
+/// cref="Unit"/> says.
 /// </remarks>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record HourlyAccumulation : IFormattable, IDisplayable

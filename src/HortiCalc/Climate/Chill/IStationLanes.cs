@@ -1,8 +1,8 @@
 namespace HortiCalc.Climate;
 
 /// <summary>
-/// One number a station for as many stations as the processor takes at once. The rules are written once against this, so that all widths
-/// do the same arithmetic in the same order; only the exponential and the cosine differ, by a few units in the last place.
+/// One number a station for as many stations as the processor takes at once. The rules are written once against this, so that all
+/// widths do the same arithmetic in the same order; only the exponential and the cosine differ, by a few units in the last place.
 /// </summary>
 internal interface IStationLanes<TLanes>
     where TLanes : struct, IStationLanes<TLanes>

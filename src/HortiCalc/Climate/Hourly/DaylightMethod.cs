@@ -9,7 +9,9 @@ namespace HortiCalc.Climate;
 /// </remarks>
 public sealed record DaylightMethod
 {
-    /// <summary>The centre of the sun when its upper limb seems to touch the horizon: 34' of refraction and 16' of radius, rounded up.</summary>
+    /// <summary>
+    /// The centre of the sun when its upper limb seems to touch the horizon: 34' of refraction and 16' of radius, rounded up.
+    /// </summary>
     private const double AlmanacSunriseDegrees = -50.0 / 60;
 
     private static readonly DateOnly Epoch = new(2000, 1, 1);
@@ -50,8 +52,8 @@ public sealed record DaylightMethod
         0);
 
     /// <summary>
-    /// The upper limb of the sun on the horizon, seen through 34' of refraction, as almanacs print; declination by the approximate coordinates
-    /// of the U.S. Naval Observatory, for the year itself. Within half a minute of an ephemeris up to 65°.
+    /// The upper limb of the sun on the horizon, seen through 34' of refraction, as almanacs print; declination by the approximate
+    /// coordinates of the U.S. Naval Observatory, for the year itself. Within half a minute of an ephemeris up to 65°.
     /// </summary>
     public static DaylightMethod Almanac { get; } = new(
         "almanac",

@@ -17,11 +17,13 @@ public static class DiurnalCourse
     /// <param name="days">The daily extremes.</param>
     /// <param name="latitude">The latitude, north positive, from -90 to 90°; it sets sunrise and sunset.</param>
     /// <param name="curve">The course of the day; <see cref="DiurnalCurve.SineLogarithm"/> where nothing else decides.</param>
-    /// <param name="daylight">How the length of the day is reckoned; <see langword="null"/> for <see cref="DaylightMethod.Geometric"/>.</param>
+    /// <param name="daylight">
+    /// How the length of the day is reckoned; <see langword="null"/> for <see cref="DaylightMethod.Geometric"/>.
+    /// </param>
     /// <returns>
-    /// The hours 0 to 23 of each day by the sun, whose noon is 12. An hour is missing where the curve needs a day that is missing or is
-    /// outside the record: most curves need the day before until sunrise and the day after from sunset on, so that the first night and the
-    /// last are missing. Give a day more at each end.
+    /// The hours 0 to 23 of each day by the sun, whose noon is 12. An hour is missing where the curve needs a day that is missing
+    /// or is outside the record: most curves need the day before until sunrise and the day after from sunset on, so that the first
+    /// night and the last are missing. Give a day more at each end.
     /// </returns>
     /// <exception cref="ArgumentNullException">The days or the curve are <see langword="null"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
@@ -85,7 +87,9 @@ public static class DiurnalCourse
     /// <param name="curve">The course of the day.</param>
     /// <returns>The temperature.</returns>
     /// <exception cref="ArgumentNullException">The curve is <see langword="null"/>.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is out of range, or the day is too short or too long for the curve.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is out of range, or the day is too short or too long for the curve.
+    /// </exception>
     /// <exception cref="ArgumentException">The curve needs more than this day and the next minimum at that time.</exception>
     public static Estimate<Temperature> AfterSunrise(
         Duration sinceSunrise, Temperature minimum, Temperature maximum, Temperature nextMinimum, Duration dayLength, DiurnalCurve curve)

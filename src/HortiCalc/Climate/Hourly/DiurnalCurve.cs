@@ -29,8 +29,8 @@ public sealed record DiurnalCurve
     internal delegate double Kernel(in DiurnalDay yesterday, in DiurnalDay today, in DiurnalDay tomorrow, double hour);
 
     /// <summary>
-    /// One sine wave through the extremes of the day itself: lowest at 6, highest at 18. Whatever the neighbours; so it jumps at midnight where
-    /// the mean changes.
+    /// One sine wave through the extremes of the day itself: lowest at 6, highest at 18. Whatever the neighbours; so it jumps at
+    /// midnight where the mean changes.
     /// </summary>
     public static DiurnalCurve Sine { get; } = new(
         "sine",
@@ -45,8 +45,8 @@ public sealed record DiurnalCurve
         DiurnalKernels.Sine);
 
     /// <summary>
-    /// Half waves from each extreme to the next: lowest at 6, highest at 18. Its days are those that the double-sine count of degree days
-    /// puts under the curve.
+    /// Half waves from each extreme to the next: lowest at 6, highest at 18. Its days are those that the double-sine count of
+    /// degree days puts under the curve.
     /// </summary>
     public static DiurnalCurve DoubleSine { get; } = new(
         "double-sine",
@@ -62,8 +62,8 @@ public sealed record DiurnalCurve
         DiurnalKernels.DoubleSine);
 
     /// <summary>
-    /// A sine by day, highest two hours after noon, and a logarithm by night, from an hour after sunset down to the next minimum at sunrise.
-    /// Linvill, 1990.
+    /// A sine by day, highest two hours after noon, and a logarithm by night, from an hour after sunset down to the next minimum at
+    /// sunrise. Linvill, 1990.
     /// </summary>
     /// <remarks>The night is as long as it is between the two days; the source takes 24 h less the day.</remarks>
     public static DiurnalCurve SineLogarithm { get; } = new(
@@ -81,8 +81,8 @@ public sealed record DiurnalCurve
         SunUp);
 
     /// <summary>
-    /// A truncated sine by day and an exponential fall by night, with the coefficients for air at 150 cm: highest 1.86 h after noon less the lag
-    /// of the minimum, which comes 0.17 h before sunrise. Parton and Logan, 1981.
+    /// A truncated sine by day and an exponential fall by night, with the coefficients for air at 150 cm: highest 1.86 h after noon
+    /// less the lag of the minimum, which comes 0.17 h before sunrise. Parton and Logan, 1981.
     /// </summary>
     public static DiurnalCurve SineExponential { get; } = new(
         "sine-exponential",
@@ -99,8 +99,8 @@ public sealed record DiurnalCurve
         SunUp);
 
     /// <summary>
-    /// A sine up to the maximum, four hours before sunset; a sine down to sunset, by when 39 % of the fall is done; a square root from there to the
-    /// next minimum at sunrise. Cesaraccio and others, 2001.
+    /// A sine up to the maximum, four hours before sunset; a sine down to sunset, by when 39 % of the fall is done; a square root
+    /// from there to the next minimum at sunrise. Cesaraccio and others, 2001.
     /// </summary>
     public static DiurnalCurve SineSineSquareRoot { get; } = new(
         "sine-sine-square-root",
@@ -117,7 +117,8 @@ public sealed record DiurnalCurve
         SunUp);
 
     /// <summary>
-    /// Two harmonics of fixed phase, the same in every season and place: lowest at half past 4, highest at 14. Campbell and Norman, 1997.
+    /// Two harmonics of fixed phase, the same in every season and place: lowest at half past 4, highest at 14. Campbell and Norman,
+    /// 1997.
     /// </summary>
     public static DiurnalCurve TwoHarmonics { get; } = new(
         "two-harmonics",

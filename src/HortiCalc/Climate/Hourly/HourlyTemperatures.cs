@@ -9,10 +9,10 @@ namespace HortiCalc.Climate;
 
 /// <summary>One reading of the air temperature an hour over a run of hours, with the gaps known.</summary>
 /// <remarks>
-/// Immutable; equal when the hours and their temperatures are, whatever unit they were given in. Nothing is ever taken for zero. A slice
-/// shares the memory of the series it is cut from. The clock is one that never jumps: keep readings in the standard time of the place,
-/// not in summer time, or an hour is missing in spring and one is there twice in autumn. A reading belongs to the date of its own
-/// hour: the one of 00:00 to the day that begins.
+/// Immutable; equal when the hours and their temperatures are, whatever unit they were given in. Nothing is ever taken for zero. A
+/// slice shares the memory of the series it is cut from. The clock is one that never jumps: keep readings in the standard time of
+/// the place, not in summer time, or an hour is missing in spring and one is there twice in autumn. A reading belongs to the date
+/// of its own hour: the one of 00:00 to the day that begins.
 /// </remarks>
 /// <example><code>
 /// HourlyTemperatures night = HourlyTemperatures.Create(
@@ -57,7 +57,9 @@ public sealed record HourlyTemperatures : IFormattable, IDisplayable
     public Temperature? this[DateTime hour] => At(HourRange.IndexOf(hour, Start, End, nameof(hour)));
 
     /// <summary>Makes a series of consecutive hours.</summary>
-    /// <param name="start">The first hour, a full one, in the standard time of the place; its <see cref="DateTime.Kind"/> is set aside.</param>
+    /// <param name="start">
+    /// The first hour, a full one, in the standard time of the place; its <see cref="DateTime.Kind"/> is set aside.
+    /// </param>
     /// <param name="values">The temperature of each hour, in <paramref name="unit"/>; not a number where it is missing.</param>
     /// <param name="unit">The unit.</param>
     /// <returns>The series. The span is copied.</returns>
