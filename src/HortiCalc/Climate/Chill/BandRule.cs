@@ -15,6 +15,8 @@ internal readonly struct BandRule(double lowestWeight, params (double LimitCelsi
     /// <summary>The limit just below a temperature, so that the temperature itself is above it.</summary>
     public static double At(double celsius) => Math.BitDecrement(celsius);
 
+    public static bool KeepsState => false;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public TLanes Add<TLanes>(TLanes celsius, ref TLanes state)
         where TLanes : struct, IStationLanes<TLanes>

@@ -21,6 +21,8 @@ internal readonly struct DynamicRule : IHourlyRule
     /// <summary>Zero Celsius as the model was fitted with: 273 K, not 273.15.</summary>
     public const double KelvinAtZeroCelsius = 273;
 
+    public static bool KeepsState => true;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public TLanes Add<TLanes>(TLanes celsius, ref TLanes state)
         where TLanes : struct, IStationLanes<TLanes>

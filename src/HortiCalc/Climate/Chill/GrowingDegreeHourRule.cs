@@ -13,6 +13,8 @@ internal readonly struct GrowingDegreeHourRule : IHourlyRule
     private const double RiseCelsius = OptimumCelsius - BaseCelsius;
     private const double FallCelsius = CriticalCelsius - OptimumCelsius;
 
+    public static bool KeepsState => false;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public TLanes Add<TLanes>(TLanes celsius, ref TLanes state)
         where TLanes : struct, IStationLanes<TLanes>

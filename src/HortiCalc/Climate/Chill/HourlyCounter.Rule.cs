@@ -81,6 +81,10 @@ internal sealed class HourlyCounter<TRule>(TRule rule, bool flooredByDay) : Hour
         ref double first = ref MemoryMarshal.GetReference(temperatures);
         TLanes zero = TLanes.All(0);
         TLanes one = TLanes.All(1);
+
+        // Out of the object and into registers.
+        TRule counted = rule;
+        bool floored = flooredByDay;
         for (; next + TLanes.Width <= stations; next += TLanes.Width)
         {
             TLanes state = zero;
@@ -93,10 +97,11 @@ internal sealed class HourlyCounter<TRule>(TRule rule, bool flooredByDay) : Hour
                 if (shift != 0)
                     celsius = (celsius - TLanes.All(shift)) / TLanes.All(factor);
                 TLanes before = state;
-                TLanes addition = TLanes.WhereKnown(celsius, rule.Add(celsius, ref state), zero);
-                state = TLanes.WhereKnown(celsius, state, before);
+                TLanes addition = TLanes.WhereKnown(celsius, counted.Add(celsius, ref state), zero);
+                if (TRule.KeepsState)
+                    state = TLanes.WhereKnown(celsius, state, before);
                 missing += TLanes.WhereKnown(celsius, zero, one);
-                if (!flooredByDay)
+                if (!floored)
                 {
                     total += addition;
                     continue;

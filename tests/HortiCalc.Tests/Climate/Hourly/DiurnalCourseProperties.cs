@@ -92,7 +92,7 @@ public class DiurnalCourseProperties
     public void AnyCurve_ScaledDay_ScalesWithIt(AnyDiurnalDay day, byte time, byte factor)
     {
         // A curve knows no temperature but the extremes: shift and stretch them, and every hour goes along.
-        double stretch = 0.2 + factor / 255.0;
+        double stretch = 0.2 + 0.8 * factor / 255;
         AnyDiurnalDay other = new(stretch * day.Minimum + 3, stretch * day.Maximum + 3, stretch * day.NextMinimum + 3, day.Length);
         double hours = 20.0 * time / 255;
         foreach (DiurnalCurve curve in DiurnalCurve.All.Where(curve => day.Knows(curve, hours)))
