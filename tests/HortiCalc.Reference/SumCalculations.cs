@@ -22,6 +22,7 @@ internal static class SumCalculations
             Enum.Parse<WinklerLimits>(inputs["limits"])).Value.ToString(),
         ["huglin-coefficient"] = inputs => GrapeHeat.HuglinCoefficient(Angle.FromDegrees(inputs.Number("latitude_deg"))).Value,
         ["huglin-class"] = inputs => GrapeHeat.ClassOf(ThermalTime.FromCelsiusDays(inputs.Number("index_Cd"))).Value.ToString(),
+        ["phyllochron"] = DegreeDaysToLeaves,
         ["degree-days-to-leaves"] = DegreeDaysToLeaves,
         ["leaf-number"] = inputs => LeafAppearance.Leaves(
             ThermalTime.FromFahrenheitDays(inputs.Number("sum_Fd")), PhyllochronOf(inputs)).Value,

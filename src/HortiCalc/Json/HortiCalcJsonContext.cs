@@ -17,7 +17,7 @@ namespace HortiCalc.Json;
 /// </summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    UseStringEnumConverter = true,
+    AllowOutOfOrderMetadataProperties = true,
     WriteIndented = false,
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true,
@@ -47,6 +47,11 @@ namespace HortiCalc.Json;
         typeof(DailyTemperaturesConverter),
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
+        typeof(HourlyTemperaturesConverter),
+        typeof(HourlyAccumulationConverter),
+        typeof(ChillModelConverter),
+        typeof(DiurnalCurveConverter),
+        typeof(DaylightMethodConverter),
         typeof(PhotothermalTimeConverter),
         typeof(ThermalDiffusivityConverter),
         typeof(ThermalConductivityConverter),
@@ -57,6 +62,37 @@ namespace HortiCalc.Json;
         typeof(GrowingSeasonMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
+
+        // An application's own options hold these too, so that an enumeration is a word there as it is here.
+        typeof(JsonStringEnumConverter<AccumulationUnit>),
+        typeof(JsonStringEnumConverter<BulkMaterial>),
+        typeof(JsonStringEnumConverter<CautionLevel>),
+        typeof(JsonStringEnumConverter<DoseBasis>),
+        typeof(JsonStringEnumConverter<FreezeDateMethod>),
+        typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
+        typeof(JsonStringEnumConverter<Hemisphere>),
+        typeof(JsonStringEnumConverter<HuglinClass>),
+        typeof(JsonStringEnumConverter<HypochloriteBasis>),
+        typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<LimeForm>),
+        typeof(JsonStringEnumConverter<LimeShares>),
+        typeof(JsonStringEnumConverter<MeasurementSystem>),
+        typeof(JsonStringEnumConverter<MissingDays>),
+        typeof(JsonStringEnumConverter<MixUse>),
+        typeof(JsonStringEnumConverter<MoistureState>),
+        typeof(JsonStringEnumConverter<NoLimeReason>),
+        typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
+        typeof(JsonStringEnumConverter<PlanRisk>),
+        typeof(JsonStringEnumConverter<PlanStep>),
+        typeof(JsonStringEnumConverter<Propagule>),
+        typeof(JsonStringEnumConverter<RinseAdvice>),
+        typeof(JsonStringEnumConverter<SoilGrain>),
+        typeof(JsonStringEnumConverter<SoilTexture>),
+        typeof(JsonStringEnumConverter<SourceKind>),
+        typeof(JsonStringEnumConverter<UpperCutoff>),
+        typeof(JsonStringEnumConverter<WinklerLimits>),
+        typeof(JsonStringEnumConverter<WinklerRegion>),
     ])]
 
 // Evidence
@@ -70,6 +106,14 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Estimate<Ph>))]
 [JsonSerializable(typeof(Estimate<DateOnly>))]
 [JsonSerializable(typeof(Estimate<int>))]
+[JsonSerializable(typeof(Estimate<Area>))]
+[JsonSerializable(typeof(Estimate<VolumeConcentration>))]
+[JsonSerializable(typeof(Estimate<MassFraction>))]
+[JsonSerializable(typeof(Estimate<TemperatureDelta>))]
+[JsonSerializable(typeof(Estimate<Angle>))]
+[JsonSerializable(typeof(Estimate<ReciprocalArea>))]
+[JsonSerializable(typeof(Estimate<ExchangeableCharge>))]
+[JsonSerializable(typeof(Estimate<VolumetricCharge>))]
 
 // Units
 [JsonSerializable(typeof(Area))]
@@ -130,6 +174,15 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DegreeDayMethod))]
 [JsonSerializable(typeof(DegreeDay))]
 [JsonSerializable(typeof(DegreeDaySeries))]
+[JsonSerializable(typeof(HourlyTemperatures))]
+[JsonSerializable(typeof(Estimate<HourlyTemperatures>))]
+[JsonSerializable(typeof(HourlyAccumulation))]
+[JsonSerializable(typeof(ChillModel))]
+[JsonSerializable(typeof(ChillRequirement))]
+[JsonSerializable(typeof(ChillFulfilment))]
+[JsonSerializable(typeof(DiurnalCurve))]
+[JsonSerializable(typeof(DaylightMethod))]
+[JsonSerializable(typeof(Estimate<Angle>))]
 [JsonSerializable(typeof(Estimate<MonthDay>))]
 [JsonSerializable(typeof(Estimate<Ratio>))]
 [JsonSerializable(typeof(Estimate<Duration>))]

@@ -3,17 +3,13 @@ using System.Text.Json.Serialization;
 
 namespace HortiCalc.Json;
 
-/// <summary>Reads and writes a method that is one of a known set by its key.</summary>
-/// <typeparam name="T">The type of the methods.</typeparam>
-/// <param name="name">What the methods are, for messages.</param>
-/// <param name="keyOf">The key of a method.</param>
-/// <param name="fromKey">The method of a key; refuses an unknown one with the known ones.</param>
-internal abstract class KeyedConverter<T>(string name, Func<T, string> keyOf, Func<string, T> fromKey) : JsonConverter<T>
+/// <summary>Reads and writes a published method by its key, as a text.</summary>
+internal abstract class KeyedConverter<T>(string name, string example, Func<string, T> fromKey, Func<T, string> keyOf) : JsonConverter<T>
 {
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         if (reader.TokenType != JsonTokenType.String)
-            throw new JsonException($"{name}: expected the key of one as a text, found {reader.TokenType}.");
+            throw new JsonException($"{name}: expected a text such as \"{example}\", found {reader.TokenType}.");
         try
         {
             return fromKey(reader.GetString()!);

@@ -78,11 +78,10 @@ public class HeatQuantityTests
     }
 
     [Theory]
-    [InlineData(0)]
     [InlineData(-1)]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
-    public void ThermalDiffusivity_NotGreaterThanZero_IsRefused(double value)
+    public void ThermalDiffusivity_NegativeOrNotFinite_IsRefused(double value)
     {
         Assert.Throws<ArgumentOutOfRangeException>(nameof(value), () => ThermalDiffusivity.FromSquareMetresPerSecond(value));
         Assert.Throws<ArgumentOutOfRangeException>(nameof(value), () => ThermalDiffusivity.FromSquareMetresPerDay(value));

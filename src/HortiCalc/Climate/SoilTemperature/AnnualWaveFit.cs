@@ -71,12 +71,13 @@ public sealed record AnnualWaveFit : IFormattable, IDisplayable
         int[] knownOfQuarter = new int[4];
         for (int index = 0; index < days.Count; index++)
         {
-            if (double.IsNaN(days.MinimaCelsius[index]))
+            double meanCelsius = (days.MinimaCelsius[index] + days.MaximaCelsius[index]) / 2;
+            if (double.IsNaN(meanCelsius))
                 continue;
             MonthDay day = MonthDay.From(days.Start.AddDays(index));
             knownOfQuarter[(day.Month - 1) / 3]++;
             times.Add(day.DayOfYear);
-            meansCelsius.Add((days.MinimaCelsius[index] + days.MaximaCelsius[index]) / 2);
+            meansCelsius.Add(meanCelsius);
         }
 
         if (times.Count < FewestDays || knownOfQuarter.Min() < FewestDaysOfAQuarter)

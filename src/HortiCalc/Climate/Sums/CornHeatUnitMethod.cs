@@ -69,7 +69,7 @@ public sealed record CornHeatUnitMethod
     /// <param name="key">The <see cref="Method.Key"/> of its <see cref="Evidence"/>.</param>
     /// <returns>The method.</returns>
     /// <exception cref="ArgumentException">There is no such method, or the key is empty.</exception>
-    public static CornHeatUnitMethod FromKey(string key) => Keyed.Find(All, method => method.Evidence, key);
+    public static CornHeatUnitMethod FromKey(string key) => Keyed.Find(All, method => method.Evidence.Key, key);
 
     /// <summary>The method's name.</summary>
     /// <returns>For instance <c>corn heat units, parts below zero taken for zero</c>.</returns>

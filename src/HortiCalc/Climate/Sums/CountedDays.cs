@@ -52,7 +52,14 @@ internal sealed class CountedDays
 
     public ReadOnlySpan<double> MaximaCelsius => maximaCelsius;
 
-    public static CountedDays Of(DailyTemperatures days, DateSpan span, MissingDays missingDays, Ratio? maximumMissing)
+    /// <summary>Takes the days of a span from a record.</summary>
+    /// <param name="days">The record.</param>
+    /// <param name="span">The days to count.</param>
+    /// <param name="missingDays">What is done about days that the record lacks.</param>
+    /// <param name="maximumMissing">The largest share of them that is accepted.</param>
+    /// <param name="maximaAlone">Whether the rule looks at maxima alone, so that a day without its minimum is not missing; its minimum is then its maximum.</param>
+    public static CountedDays Of(
+        DailyTemperatures days, DateSpan span, MissingDays missingDays, Ratio? maximumMissing, bool maximaAlone = false)
     {
         Guard.NotNull(days);
         Guard.Defined(missingDays);
@@ -68,9 +75,12 @@ internal sealed class CountedDays
             DateOnly date = span.From.AddDays(index);
             int at = date.DayNumber - days.Start.DayNumber;
             bool isInRecord = at >= 0 && at < days.Count;
-            minimaCelsius[index] = isInRecord ? days.MinimaCelsius[at] : double.NaN;
-            maximaCelsius[index] = isInRecord ? days.MaximaCelsius[at] : double.NaN;
-            if (double.IsNaN(minimaCelsius[index]))
+            double maximumCelsius = isInRecord ? days.MaximaCelsius[at] : double.NaN;
+            double minimumCelsius = isInRecord && !maximaAlone ? days.MinimaCelsius[at] : maximumCelsius;
+            bool isMissing = double.IsNaN(minimumCelsius) || double.IsNaN(maximumCelsius);
+            minimaCelsius[index] = isMissing ? double.NaN : minimumCelsius;
+            maximaCelsius[index] = isMissing ? double.NaN : maximumCelsius;
+            if (isMissing)
                 missing.Add(date);
         }
 

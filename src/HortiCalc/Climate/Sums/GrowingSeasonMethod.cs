@@ -63,7 +63,7 @@ public sealed record GrowingSeasonMethod
     /// <param name="key">The <see cref="Method.Key"/> of its <see cref="Evidence"/>.</param>
     /// <returns>The method.</returns>
     /// <exception cref="ArgumentException">There is no such method, or the key is empty.</exception>
-    public static GrowingSeasonMethod FromKey(string key) => Keyed.Find(All, method => method.Evidence, key);
+    public static GrowingSeasonMethod FromKey(string key) => Keyed.Find(All, method => method.Evidence.Key, key);
 
     /// <summary>The method's name.</summary>
     /// <returns>For instance <c>growing season by runs of six days</c>.</returns>

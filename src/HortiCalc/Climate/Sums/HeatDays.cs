@@ -8,7 +8,7 @@ namespace HortiCalc.Climate;
 /// <remarks>
 /// At Seattle in 2012 to 2015 the days above 30 °C and those at or above 30 °C differ by a fifth: records are kept to a tenth of a degree, and
 /// thermometers are read at round figures. A threshold given in Fahrenheit is met by the same record in Celsius: a billionth of a degree is
-/// allowed.
+/// allowed. A day whose minimum alone is missing counts.
 /// </remarks>
 public static class HeatDays
 {
@@ -55,7 +55,7 @@ public static class HeatDays
         Ratio? maximumMissing = null)
     {
         double thresholdCelsius = Celsius(threshold, nameof(threshold));
-        return Count(CountedDays.Of(days, span, missingDays, maximumMissing), thresholdCelsius + RoundingCelsius, AboveThreshold);
+        return Count(CountedDays.Of(days, span, missingDays, maximumMissing, maximaAlone: true), thresholdCelsius + RoundingCelsius, AboveThreshold);
     }
 
     /// <summary>Counts the days whose maximum is at or above a threshold; a day exactly at it counts.</summary>
@@ -76,7 +76,7 @@ public static class HeatDays
         Ratio? maximumMissing = null)
     {
         double thresholdCelsius = Celsius(threshold, nameof(threshold));
-        return Count(CountedDays.Of(days, span, missingDays, maximumMissing), thresholdCelsius - RoundingCelsius, AtOrAboveThreshold);
+        return Count(CountedDays.Of(days, span, missingDays, maximumMissing, maximaAlone: true), thresholdCelsius - RoundingCelsius, AtOrAboveThreshold);
     }
 
     private static double Celsius(Temperature threshold, string parameter) => Guard.Within(

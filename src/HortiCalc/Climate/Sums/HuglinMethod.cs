@@ -45,7 +45,7 @@ public sealed record HuglinMethod
     /// <param name="key">The <see cref="Method.Key"/> of its <see cref="Evidence"/>.</param>
     /// <returns>The method.</returns>
     /// <exception cref="ArgumentException">There is no such method, or the key is empty.</exception>
-    public static HuglinMethod FromKey(string key) => Keyed.Find(All, method => method.Evidence, key);
+    public static HuglinMethod FromKey(string key) => Keyed.Find(All, method => method.Evidence.Key, key);
 
     /// <summary>The method's name.</summary>
     /// <returns>For instance <c>Huglin index, days below the base taken for zero</c>.</returns>

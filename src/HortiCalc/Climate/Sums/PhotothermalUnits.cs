@@ -30,7 +30,7 @@ public static class PhotothermalUnits
     /// <param name="thresholds">The temperatures between which degree-days are counted.</param>
     /// <param name="method">The way in which degree-days are counted.</param>
     /// <param name="cutoff">What happens above the upper threshold.</param>
-    /// <param name="dayLength">The length of a day, from 0 to 24 hours. Given the hours of bright sunshine, the sum is called heliothermal.</param>
+    /// <param name="dayLength">The length of a day, from 0 to 24 hours; <see cref="Daylight"/> has it by latitude. Given the hours of bright sunshine, the sum is called heliothermal.</param>
     /// <param name="missingDays">What is done about missing days; a day of the span outside the record is missing too.</param>
     /// <param name="maximumMissing">The largest share of missing days that is accepted, from 0 to 100 %; <see langword="null"/> for 5 %.</param>
     /// <returns>The sum.</returns>
@@ -44,7 +44,8 @@ public static class PhotothermalUnits
     ///     new DateOnly(2024, 5, 1), [8, 9, 11], [18, 19, 23], TemperatureUnit.DegreeCelsius);
     /// ClimateSum&lt;PhotothermalTime&gt; sum = PhotothermalUnits.Sum(
     ///     days, new DateSpan(days.Start, days.End), new DegreeDayThresholds(Temperature.FromDegreesCelsius(5)),
-    ///     DegreeDayMethod.SimpleAverage, UpperCutoff.None, dayLength: date =&gt; Duration.FromHours(14.5));
+    ///     DegreeDayMethod.SimpleAverage, UpperCutoff.None,
+    ///     dayLength: date =&gt; Daylight.Length(Angle.FromDegrees(52), date, DaylightMethod.Almanac).Value);
     /// </code></example>
     public static ClimateSum<PhotothermalTime> Sum(
         DailyTemperatures days,

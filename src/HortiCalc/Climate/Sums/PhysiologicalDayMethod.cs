@@ -63,7 +63,7 @@ public sealed record PhysiologicalDayMethod
     /// <param name="key">The <see cref="Method.Key"/> of its <see cref="Evidence"/>.</param>
     /// <returns>The method.</returns>
     /// <exception cref="ArgumentException">There is no such method, or the key is empty.</exception>
-    public static PhysiologicalDayMethod FromKey(string key) => Keyed.Find(All, method => method.Evidence, key);
+    public static PhysiologicalDayMethod FromKey(string key) => Keyed.Find(All, method => method.Evidence.Key, key);
 
     /// <summary>The method's name.</summary>
     /// <returns>For instance <c>physiological days of potato, 7, 21 and 30 °C</c>.</returns>

@@ -51,7 +51,7 @@ public static class StressDegreeDays
     {
         double thresholdCelsius = Guard.Within(
             Boundary.Celsius(threshold ?? PublishedThreshold), AirTemperature.LowestCelsius, AirTemperature.HighestCelsius, "°C", nameof(threshold));
-        CountedDays counted = CountedDays.Of(days, span, missingDays, maximumMissing);
+        CountedDays counted = CountedDays.Of(days, span, missingDays, maximumMissing, maximaAlone: true);
         double celsiusDays = counted.Sum((_, maximum, _) => Math.Max(0, maximum - thresholdCelsius));
         return counted.Result(ThermalTime.FromCelsiusDays(celsiusDays), "", Iowa, MostlyWater);
     }
