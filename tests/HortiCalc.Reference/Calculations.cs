@@ -13,6 +13,8 @@ public static class Calculations
         HeatCalculations.All,
         FreezeCalculations.All,
         ChillCalculations.All,
+        SumCalculations.All,
+        SoilTemperatureCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>

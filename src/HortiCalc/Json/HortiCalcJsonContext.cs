@@ -52,6 +52,14 @@ namespace HortiCalc.Json;
         typeof(ChillModelConverter),
         typeof(DiurnalCurveConverter),
         typeof(DaylightMethodConverter),
+        typeof(PhotothermalTimeConverter),
+        typeof(ThermalDiffusivityConverter),
+        typeof(ThermalConductivityConverter),
+        typeof(VolumetricHeatCapacityConverter),
+        typeof(CornHeatUnitMethodConverter),
+        typeof(PhysiologicalDayMethodConverter),
+        typeof(HuglinMethodConverter),
+        typeof(GrowingSeasonMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -62,7 +70,9 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<DoseBasis>),
         typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
+        typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
         typeof(JsonStringEnumConverter<LimeForm>),
@@ -77,9 +87,12 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<PlanStep>),
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
+        typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
+        typeof(JsonStringEnumConverter<WinklerLimits>),
+        typeof(JsonStringEnumConverter<WinklerRegion>),
     ])]
 
 // Evidence
@@ -169,7 +182,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(ChillFulfilment))]
 [JsonSerializable(typeof(DiurnalCurve))]
 [JsonSerializable(typeof(DaylightMethod))]
-[JsonSerializable(typeof(Estimate<Angle>))]
 [JsonSerializable(typeof(Estimate<MonthDay>))]
 [JsonSerializable(typeof(Estimate<Ratio>))]
 [JsonSerializable(typeof(Estimate<Duration>))]
@@ -177,6 +189,28 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(FreezeClimateOptions))]
 [JsonSerializable(typeof(FreezeDates))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
+[JsonSerializable(typeof(DateSpan))]
+[JsonSerializable(typeof(CountingSeason))]
+[JsonSerializable(typeof(ClimateSum<double>))]
+[JsonSerializable(typeof(ClimateSum<int>))]
+[JsonSerializable(typeof(ClimateSum<ThermalTime>))]
+[JsonSerializable(typeof(ClimateSum<PhotothermalTime>))]
+[JsonSerializable(typeof(CornHeatUnitMethod))]
+[JsonSerializable(typeof(PhysiologicalDayMethod))]
+[JsonSerializable(typeof(HuglinMethod))]
+[JsonSerializable(typeof(GrowingSeasonMethod))]
+[JsonSerializable(typeof(GrowingSeason))]
+[JsonSerializable(typeof(Estimate<WinklerRegion>))]
+[JsonSerializable(typeof(Estimate<HuglinClass>))]
+[JsonSerializable(typeof(Estimate<double>))]
+[JsonSerializable(typeof(Phyllochron))]
+[JsonSerializable(typeof(TemperatureWave))]
+[JsonSerializable(typeof(AnnualWave))]
+[JsonSerializable(typeof(DailyWave))]
+[JsonSerializable(typeof(AnnualWaveFit))]
+[JsonSerializable(typeof(SoilMaterial))]
+[JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
+[JsonSerializable(typeof(Estimate<ThermalConductivity>))]
 
 // Season
 [JsonSerializable(typeof(Garden))]

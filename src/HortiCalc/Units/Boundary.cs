@@ -213,4 +213,10 @@ internal static class Boundary
         MolarityUnit.MillimolePerLiter or MolarityUnit.MolePerCubicMeter => value.Value / 1000,
         _ => value.MolesPerLiter,
     };
+
+    public static double WattsPerMetreKelvin(ThermalConductivity value) =>
+        value.Unit == ThermalConductivityUnit.WattPerMeterKelvin ? value.Value : value.WattsPerMeterKelvin;
+
+    public static double JoulesPerCubicMetreKelvin(VolumetricHeatCapacity value) =>
+        value.Unit == VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin ? value.Value : value.JoulesPerCubicMeterKelvin;
 }

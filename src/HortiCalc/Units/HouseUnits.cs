@@ -33,7 +33,9 @@ internal static class HouseUnits
             or Duration { Unit: DurationUnit.Day }
             or Angle { Unit: AngleUnit.Degree }
             or ReciprocalArea { Unit: ReciprocalAreaUnit.InverseSquareMeter }
-            or Molarity { Unit: MolarityUnit.MolePerLiter } => value,
+            or Molarity { Unit: MolarityUnit.MolePerLiter }
+            or ThermalConductivity { Unit: ThermalConductivityUnit.WattPerMeterKelvin }
+            or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin } => value,
         Length length => Length.FromMeters(Settled(Boundary.Metres(length))),
         Area area => Area.FromSquareMeters(Settled(Boundary.SquareMetres(area))),
         Volume volume => Volume.FromLiters(Settled(Boundary.Litres(volume))),
@@ -50,6 +52,9 @@ internal static class HouseUnits
         Angle angle => Angle.FromDegrees(Settled(Boundary.Degrees(angle))),
         ReciprocalArea density => ReciprocalArea.FromInverseSquareMeters(Settled(Boundary.PerSquareMetre(density))),
         Molarity molarity => Molarity.FromMolesPerLiter(Settled(Boundary.MolesPerLitre(molarity))),
+        ThermalConductivity conductivity => ThermalConductivity.FromWattsPerMeterKelvin(Settled(Boundary.WattsPerMetreKelvin(conductivity))),
+        VolumetricHeatCapacity capacity =>
+            VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(Settled(Boundary.JoulesPerCubicMetreKelvin(capacity))),
         IQuantity other => other.ToUnit(other.QuantityInfo.BaseUnitInfo.Value),
         _ => value,
     };

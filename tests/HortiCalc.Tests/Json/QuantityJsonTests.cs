@@ -31,6 +31,10 @@ public class QuantityJsonTests
         { typeof(ThermalTime), "degree-days", "°C·d" },
         { typeof(ExchangeableCharge), "exchangeable charge", "cmol(c)/kg" },
         { typeof(VolumetricCharge), "charge per volume", "cmol(c)/L" },
+        { typeof(PhotothermalTime), "photothermal time", "°C·d·h" },
+        { typeof(ThermalDiffusivity), "thermal diffusivity", "mm²/s" },
+        { typeof(ThermalConductivity), "thermal conductivity", "W/(m·K)" },
+        { typeof(VolumetricHeatCapacity), "heat capacity by volume", "J/(m³·K)" },
     };
 
     [Fact]

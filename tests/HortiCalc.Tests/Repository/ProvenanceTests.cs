@@ -21,6 +21,13 @@ public partial class ProvenanceTests
         ["hortgro-daily-positive-units"] = "says in words how a day is floored; an independent count of a year checks it",
         ["castle-hill-quarry-lime"] = "says that lime goes in proportion to depth; half for half the depth is checked against another bulletin",
         ["cesaraccio-2004-chill-days"] = "prints the cases as formulas; quadrature of the triangle checks them",
+        ["canada-corn-heat-units"] = "prints the formula; the worked day of a farm column and computed sums check it",
+        ["ontario-crop-heat-units"] = "prints the rule in words; the worked day of a farm column and computed sums check it",
+        ["nebraska-physiological-days"] = "prints the response as a program; its zeros, its optimum and its limits check it",
+        ["etccdi-core-indices"] = "prints definitions; an independent program over an open record checks them",
+        ["defra-growing-season"] = "prints a definition and the extremes of a record that is not at hand; an independent program checks it",
+        ["photothermal-time"] = "prints a product; degree-days have their own checks",
+        ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
