@@ -204,7 +204,7 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
         [
             new DisplayRow("method", Method.Evidence.Name),
             new DisplayRow("thresholds", Thresholds.ToString(style)),
-            new DisplayRow("cutoff", CutoffWords),
+            new DisplayRow("cutoff", DegreeDayText.Of(Cutoff)),
             new DisplayRow("days", QuantityText.Of(Count, style)),
             new DisplayRow("missing", MissingWords(style)),
             .. Cautions.Select(caution => new DisplayRow(caution.LevelWord, caution.Sentence)),
@@ -212,15 +212,9 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
         ],
     };
 
-    private string CutoffWords => Cutoff switch
-    {
-        UpperCutoff.Horizontal => "horizontal",
-        _ => "none",
-    };
-
     private string ToString(TextStyle style) =>
         $"{TotalWords(style)}, {MissingWords(style)} missing; "
-        + $"{Method.Evidence.Name}, {Thresholds.ToString(style)}, cutoff {CutoffWords} [{Method.Evidence.Source}]; "
+        + $"{Method.Evidence.Name}, {Thresholds.ToString(style)}, cutoff {DegreeDayText.Of(Cutoff)} [{Method.Evidence.Source}]; "
         + (Cautions.Count == 1 ? "1 caution" : $"{QuantityText.Of(Cautions.Count, style)} cautions");
 
     private string TotalWords(TextStyle style) =>

@@ -122,6 +122,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DegreeDayMethod))]
 [JsonSerializable(typeof(DegreeDay))]
 [JsonSerializable(typeof(DegreeDaySeries))]
+[JsonSerializable(typeof(HeatRequirement))]
 [JsonSerializable(typeof(Estimate<MonthDay>))]
 [JsonSerializable(typeof(Estimate<Ratio>))]
 [JsonSerializable(typeof(Estimate<Duration>))]
