@@ -121,6 +121,10 @@ T? Read<T>(string file, Func<string, T> parse)
     {
         problems.Add($"{file}, {malformed.Message}");
     }
+    catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
+    {
+        problems.Add($"{file}: expected a file, found none");
+    }
     catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
     {
         problems.Add($"{file}: expected a file that can be read: {unreadable.Message}");

@@ -13,4 +13,19 @@ public static class Calculations
         HeatCalculations.All,
         FreezeCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
+
+    /// <summary>
+    /// Calculations that bring a table which the library holds as printed to the unit asked for: their values guard the typing, and
+    /// say nothing of a formula. The validation page counts them apart.
+    /// </summary>
+    public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
+    {
+        "hazard.result",
+        "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
+        "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",
+        "lime_split_count", "lime_split_first", "lime_split_maximum", "lime_split_months",
+        "mass_of_cubic_metre_t", "mass_of_cubic_yard_lb", "mass_of_us_bushel_lb",
+        "pot_size_L", "pot_size_ft3", "pot_size_gal", "pot_size_in3", "pot_size_yd3",
+        "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",
+    };
 }

@@ -101,6 +101,12 @@ internal static class MixCalculations
                 VolumeOf(inputs, "total"),
                 ConventionOf(inputs),
                 MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
+        ["hypochlorite.powder"] = inputs => In(
+            inputs,
+            Hypochlorite.PowderFor(
+                VolumeOf(inputs, "total"),
+                MassFraction.FromPercent(inputs.Number("powder_pct")),
+                MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value),
 
         // Recipes.
         ["recipe.amount-made-up"] = inputs => Amount(inputs, Recipes[inputs["recipe"]].MakeUpTo(VolumeOf(inputs, "total"))),
@@ -188,7 +194,7 @@ internal static class MixCalculations
         : MassOf(inputs, "active");
 
     private static HypochloriteLabel ConventionOf(Inputs inputs) =>
-        HypochloriteLabel.PercentTakenAsWeightPerVolume(MassFraction.FromPercent(inputs.Number("label_pct")));
+        HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(inputs.Number("label_pct")));
 
     private static double In(Inputs inputs, Volume volume) => volume.As(Volumes[inputs["in"]]);
 

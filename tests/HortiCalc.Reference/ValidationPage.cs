@@ -45,6 +45,7 @@ public static class ValidationPage
     private static void Summary(StringBuilder page, List<Comparison> published)
     {
         int reproduced = published.Count(comparison => comparison.Agrees);
+        int readBack = published.Count(comparison => comparison.Agrees && Calculations.ReadBack.Contains(comparison.Value.Calculation));
         int toPrint = published.Count(comparison => comparison.Agrees && comparison.Value.Gap.Length == 0);
         page.Append(CultureInfo.InvariantCulture, $"""
             | | |
@@ -53,6 +54,8 @@ public static class ValidationPage
             | reproduced | {reproduced} |
             | of these within the precision of the print | {toPrint} |
             | of these with a named gap | {reproduced - toPrint} |
+            | of these worked out by a rule | {reproduced - readBack} |
+            | of these read back from a table that the library holds as printed, which guards the typing alone | {readBack} |
             | not reproduced, each listed below with its reason | {published.Count - reproduced} |
             | sources | {published.Select(comparison => comparison.Value.Source.Key).Distinct().Count()} |
 

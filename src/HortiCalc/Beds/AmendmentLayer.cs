@@ -35,13 +35,14 @@ public sealed record AmendmentLayer : IFormattable, IDisplayable
     [JsonConstructor]
     public AmendmentLayer(Length looseDepth, Ratio settlingAllowance, Length? mixedDepth = null)
     {
-        double looseMetres = Dimension.NotNegative(looseDepth, nameof(looseDepth));
-        LooseDepth = Length.FromMeters(looseMetres);
-        SettlingAllowance = Ratio.FromPercent(AllowancePercent(settlingAllowance));
+        LooseDepth = Dimension.NotNegativeKept(looseDepth, nameof(looseDepth));
+        AllowancePercent(settlingAllowance);
+        SettlingAllowance = HouseUnits.Normalise(settlingAllowance);
         if (mixedDepth is Length depth)
         {
-            double mixedMetres = Dimension.Positive(depth, nameof(mixedDepth));
-            MixedDepth = Length.FromMeters(Guard.AtLeast(mixedMetres, looseMetres, "m", nameof(mixedDepth)));
+            Length mixed = Dimension.PositiveKept(depth, nameof(mixedDepth));
+            Guard.AtLeast(Boundary.Metres(mixed), Boundary.Metres(LooseDepth), "m", nameof(mixedDepth));
+            MixedDepth = mixed;
         }
     }
 

@@ -7,7 +7,7 @@ namespace HortiCalc.Beds;
 /// <summary>Whole bags bought for a need.</summary>
 /// <remarks>
 /// Immutable; equal when need and bag are equal. A need that misses a whole number of bags only by the noise of binary
-/// fractions (a part in 10¹²) is taken as that number: three times 0.1 is three bags of 0.1, not four.
+/// fractions (a part in 10⁹) is taken as that number: three times 0.1 is three bags of 0.1, not four.
 /// </remarks>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record BagPurchase : IFormattable, IDisplayable
@@ -19,10 +19,12 @@ public sealed record BagPurchase : IFormattable, IDisplayable
     /// beyond two thousand million.</exception>
     public BagPurchase(Volume needed, Volume bag)
     {
-        double neededLitres = Guard.NotNegative(Boundary.Litres(needed), "L", nameof(needed));
-        double bagLitres = Guard.Positive(Boundary.Litres(bag), "L", nameof(bag));
-        Needed = Volume.FromLiters(neededLitres);
-        Bag = Volume.FromLiters(bagLitres);
+        Guard.NotNegative(Boundary.Litres(needed), "L", nameof(needed));
+        Guard.Positive(Boundary.Litres(bag), "L", nameof(bag));
+        Needed = HouseUnits.Normalise(needed);
+        Bag = HouseUnits.Normalise(bag);
+        double neededLitres = Boundary.Litres(Needed);
+        double bagLitres = Boundary.Litres(Bag);
         Count = WholeCount.Covering(neededLitres / bagLitres, "bags", nameof(needed));
         Bought = Volume.FromLiters(Count * bagLitres);
         LeftOver = Volume.FromLiters(WholeCount.Rest(Count * bagLitres, neededLitres));

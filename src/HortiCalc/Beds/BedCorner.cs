@@ -15,8 +15,10 @@ public readonly record struct BedCorner
     [JsonConstructor]
     public BedCorner(Length x, Length y)
     {
-        X = Length.FromMeters(Guard.Within(Boundary.Metres(x), -Dimension.LargestMetres, Dimension.LargestMetres, "m", nameof(x)));
-        Y = Length.FromMeters(Guard.Within(Boundary.Metres(y), -Dimension.LargestMetres, Dimension.LargestMetres, "m", nameof(y)));
+        Guard.Within(Boundary.Metres(x), -Dimension.LargestMetres, Dimension.LargestMetres, "m", nameof(x));
+        Guard.Within(Boundary.Metres(y), -Dimension.LargestMetres, Dimension.LargestMetres, "m", nameof(y));
+        X = HouseUnits.Normalise(x);
+        Y = HouseUnits.Normalise(y);
     }
 
     /// <summary>The distance in the first direction.</summary>
@@ -24,4 +26,8 @@ public readonly record struct BedCorner
 
     /// <summary>The distance in the direction at right angles to it.</summary>
     public Length Y { get; }
+
+    /// <summary>The place in metres, in invariant culture.</summary>
+    /// <returns>For instance <c>(4 m, 1.5 m)</c>.</returns>
+    public override string ToString() => $"({Guard.Number(Boundary.Metres(X))} m, {Guard.Number(Boundary.Metres(Y))} m)";
 }

@@ -40,13 +40,12 @@ public sealed record BulkDensity : IFormattable, IDisplayable
         string name, BulkMaterial material, MoistureState moisture, Density low, Density high, Source source, string conditions = "")
     {
         double lowKilogramsPerCubicMetre = Guard.Positive(Boundary.KilogramsPerCubicMetre(low), "kg/m³", nameof(low));
-        double highKilogramsPerCubicMetre =
-            Guard.AtLeast(Boundary.KilogramsPerCubicMetre(high), lowKilogramsPerCubicMetre, "kg/m³", nameof(high));
+        Guard.AtLeast(Boundary.KilogramsPerCubicMetre(high), lowKilogramsPerCubicMetre, "kg/m³", nameof(high));
         Name = Guard.NotBlank(name);
         Material = Guard.Defined(material);
         Moisture = Guard.Defined(moisture);
-        Low = Density.FromKilogramsPerCubicMeter(lowKilogramsPerCubicMetre);
-        High = Density.FromKilogramsPerCubicMeter(highKilogramsPerCubicMetre);
+        Low = HouseUnits.Normalise(low);
+        High = HouseUnits.Normalise(high);
         Source = Guard.NotNull(source);
         Conditions = Guard.NotNull(conditions);
     }

@@ -11,7 +11,7 @@ public sealed record CircleBed : Bed
     /// <summary>Makes a round bed.</summary>
     /// <param name="diameter">Straight across through the middle; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not greater than zero.</exception>
-    public CircleBed(Length diameter) => Diameter = Length.FromMeters(Dimension.Positive(diameter, nameof(diameter)));
+    public CircleBed(Length diameter) => Diameter = Dimension.PositiveKept(diameter, nameof(diameter));
 
     /// <summary>Straight across through the middle.</summary>
     public Length Diameter { get; }

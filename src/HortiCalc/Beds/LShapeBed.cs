@@ -18,10 +18,10 @@ public sealed record LShapeBed : Bed
     /// across.</exception>
     public LShapeBed(Length width, Length length, Length cutoutWidth, Length cutoutLength)
     {
-        Width = Length.FromMeters(Dimension.Positive(width, nameof(width)));
-        Length = Length.FromMeters(Dimension.Positive(length, nameof(length)));
-        CutoutWidth = Length.FromMeters(Cutout(cutoutWidth, Width, nameof(cutoutWidth)));
-        CutoutLength = Length.FromMeters(Cutout(cutoutLength, Length, nameof(cutoutLength)));
+        Width = Dimension.PositiveKept(width, nameof(width));
+        Length = Dimension.PositiveKept(length, nameof(length));
+        CutoutWidth = Cutout(cutoutWidth, Width, nameof(cutoutWidth));
+        CutoutLength = Cutout(cutoutLength, Length, nameof(cutoutLength));
     }
 
     /// <summary>One side of the whole rectangle.</summary>
@@ -46,12 +46,13 @@ public sealed record LShapeBed : Bed
         $"L {QuantityText.Of(Width, style)} by {QuantityText.Of(Length, style)}"
         + $" without {QuantityText.Of(CutoutWidth, style)} by {QuantityText.Of(CutoutLength, style)}";
 
-    private static double Cutout(Length cutout, Length side, string parameter)
+    private static Length Cutout(Length cutout, Length side, string parameter)
     {
-        double metres = Dimension.Positive(cutout, parameter);
+        Length kept = Dimension.PositiveKept(cutout, parameter);
+        double metres = Boundary.Metres(kept);
         double sideMetres = Boundary.Metres(side);
         return metres < sideMetres
-            ? metres
+            ? kept
             : throw Guard.Refused(parameter, metres, "m", $"greater than 0 m, less than the side it is cut from, {Guard.Number(sideMetres)} m");
     }
 }

@@ -36,9 +36,7 @@ public sealed record PolygonBed : Bed
         double[] yMetres = [.. Corners.Select(corner => Boundary.Metres(corner.Y))];
         if (PolygonKernels.FirstCoincidence(xMetres, yMetres) is (int first, int second))
         {
-            throw Refused(
-                $"corners {first + 1} and {second + 1} are the same point, {Point(xMetres[first], yMetres[first])}; allowed: corners that all differ",
-                nameof(corners));
+            throw Refused($"corners {first + 1} and {second + 1} are the same point, {Corners[first]}; allowed: corners that all differ", nameof(corners));
         }
 
         if (PolygonKernels.FirstContact(xMetres, yMetres) is (int side, int other))
@@ -51,11 +49,7 @@ public sealed record PolygonBed : Bed
         squareMetres = Math.Abs(PolygonKernels.SignedSquareMetres(xMetres, yMetres));
         perimeterMetres = PolygonKernels.PerimeterMetres(xMetres, yMetres);
 
-        string Side(int from)
-        {
-            int to = (from + 1) % xMetres.Length;
-            return $"{Point(xMetres[from], yMetres[from])} to {Point(xMetres[to], yMetres[to])}";
-        }
+        string Side(int from) => $"{Corners[from]} to {Corners[(from + 1) % Corners.Count]}";
     }
 
     /// <summary>The corners, in the order given.</summary>
@@ -69,6 +63,4 @@ public sealed record PolygonBed : Bed
         string.Create(CultureInfo.InvariantCulture, $"polygon with {Corners.Count} corners");
 
     private static ArgumentException Refused(string what, string parameter) => new(what + ".", parameter);
-
-    private static string Point(double xMetres, double yMetres) => $"({Guard.Number(xMetres)} m, {Guard.Number(yMetres)} m)";
 }

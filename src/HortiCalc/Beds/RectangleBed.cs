@@ -14,8 +14,8 @@ public sealed record RectangleBed : Bed
     /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero.</exception>
     public RectangleBed(Length width, Length length)
     {
-        Width = Length.FromMeters(Dimension.Positive(width, nameof(width)));
-        Length = Length.FromMeters(Dimension.Positive(length, nameof(length)));
+        Width = Dimension.PositiveKept(width, nameof(width));
+        Length = Dimension.PositiveKept(length, nameof(length));
     }
 
     /// <summary>One side.</summary>

@@ -16,15 +16,15 @@ public sealed record TriangleBed : Bed
     /// together.</exception>
     public TriangleBed(Length a, Length b, Length c)
     {
-        double aMetres = Dimension.Positive(a, nameof(a));
-        double bMetres = Dimension.Positive(b, nameof(b));
-        double cMetres = Dimension.Positive(c, nameof(c));
+        A = Dimension.PositiveKept(a, nameof(a));
+        B = Dimension.PositiveKept(b, nameof(b));
+        C = Dimension.PositiveKept(c, nameof(c));
+        double aMetres = Boundary.Metres(A);
+        double bMetres = Boundary.Metres(B);
+        double cMetres = Boundary.Metres(C);
         Closes(aMetres, bMetres, cMetres, nameof(a));
         Closes(bMetres, cMetres, aMetres, nameof(b));
         Closes(cMetres, aMetres, bMetres, nameof(c));
-        A = Length.FromMeters(aMetres);
-        B = Length.FromMeters(bMetres);
-        C = Length.FromMeters(cMetres);
     }
 
     /// <summary>One side.</summary>

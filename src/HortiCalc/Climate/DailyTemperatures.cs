@@ -10,7 +10,8 @@ namespace HortiCalc.Climate;
 /// <summary>The lowest and highest air temperature of each day over a run of days, with the gaps known.</summary>
 /// <remarks>
 /// Immutable; equal when the days and their temperatures are, whatever unit they were given in. A day is missing when either
-/// of its two temperatures is; nothing is ever taken for zero. A slice shares the memory of the series it is cut from.
+/// of its two temperatures is; the other is kept, for what needs one alone: freezes need no maximum. Nothing is ever taken
+/// for zero. A slice shares the memory of the series it is cut from.
 /// </remarks>
 /// <example><code>
 /// DailyTemperatures week = DailyTemperatures.Create(
@@ -20,7 +21,7 @@ namespace HortiCalc.Climate;
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record DailyTemperatures : IFormattable, IDisplayable
 {
-    // NaN marks a missing day, in both at once.
+    // NaN marks a missing temperature.
     private readonly ReadOnlyMemory<double> minimaCelsius;
     private readonly ReadOnlyMemory<double> maximaCelsius;
     private ValueList<DateOnly>? missing;
@@ -30,8 +31,14 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
         Start = start;
         this.minimaCelsius = minimaCelsius;
         this.maximaCelsius = maximaCelsius;
-        foreach (double minimumCelsius in minimaCelsius.Span)
-            MissingCount += double.IsNaN(minimumCelsius) ? 1 : 0;
+        for (int index = 0; index < Count; index++)
+        {
+            bool lacksMinimum = double.IsNaN(MinimaCelsius[index]);
+            bool lacksMaximum = double.IsNaN(MaximaCelsius[index]);
+            MissingCount += lacksMinimum || lacksMaximum ? 1 : 0;
+            MissingMinimaCount += lacksMinimum ? 1 : 0;
+            MissingMaximaCount += lacksMaximum ? 1 : 0;
+        }
     }
 
     /// <summary>The first day.</summary>
@@ -43,10 +50,16 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
     /// <summary>How many days there are from the first to the last, missing ones included.</summary>
     public int Count => minimaCelsius.Length;
 
-    /// <summary>How many of the days are missing.</summary>
+    /// <summary>How many of the days are missing: they lack a temperature or both.</summary>
     public int MissingCount { get; }
 
-    /// <summary>The missing days, in order.</summary>
+    /// <summary>How many of the days lack their lowest temperature.</summary>
+    public int MissingMinimaCount { get; }
+
+    /// <summary>How many of the days lack their highest temperature.</summary>
+    public int MissingMaximaCount { get; }
+
+    /// <summary>The missing days, those that lack one temperature included, in order.</summary>
     public IReadOnlyList<DateOnly> Missing => missing ??= FindMissing();
 
     internal ReadOnlySpan<double> MinimaCelsius => minimaCelsius.Span;
@@ -92,14 +105,32 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
         {
             double lowCelsius = AirTemperature.Celsius(minima[day], unit, start, day, nameof(minima));
             double highCelsius = AirTemperature.Celsius(maxima[day], unit, start, day, nameof(maxima));
-            bool isMissing = double.IsNaN(lowCelsius) || double.IsNaN(highCelsius);
             if (highCelsius < lowCelsius)
                 throw AirTemperature.BelowMinimum(minima[day], maxima[day], unit, start.AddDays(day), nameof(maxima));
-            lowsCelsius[day] = isMissing ? double.NaN : lowCelsius;
-            highsCelsius[day] = isMissing ? double.NaN : highCelsius;
+            lowsCelsius[day] = lowCelsius;
+            highsCelsius[day] = highCelsius;
         }
 
         return new DailyTemperatures(start, lowsCelsius, highsCelsius);
+    }
+
+    /// <summary>Makes a series of consecutive days from a thermometer that keeps only the lowest temperature: enough for freezes.</summary>
+    /// <param name="start">The first day.</param>
+    /// <param name="minima">The lowest temperature of each day, in <paramref name="unit"/>; not a number where it is missing.</param>
+    /// <param name="unit">Their unit.</param>
+    /// <returns>The series, without any highest temperature. The span is copied.</returns>
+    /// <exception cref="ArgumentException">There is no day, or the last day is beyond the calendar.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature is infinite, below -90 °C or above 60 °C, or the unit is none.</exception>
+    /// <example><code>
+    /// DailyTemperatures nights = DailyTemperatures.FromMinima(
+    ///     new DateOnly(2024, 2, 26), [2.1, -0.4, double.NaN], TemperatureUnit.DegreeCelsius);
+    /// Console.WriteLine(nights.MinimumOn(new DateOnly(2024, 2, 27))); // -0.4 °C
+    /// </code></example>
+    public static DailyTemperatures FromMinima(DateOnly start, ReadOnlySpan<double> minima, TemperatureUnit unit)
+    {
+        double[] none = new double[minima.Length];
+        none.AsSpan().Fill(double.NaN);
+        return Create(start, minima, none, unit);
     }
 
     /// <summary>Makes a series of dated days, in any order; the days between them that are not given are missing.</summary>
@@ -152,6 +183,18 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
         return count == Count ? this : new DailyTemperatures(first, minimaCelsius.Slice(from, count), maximaCelsius.Slice(from, count));
     }
 
+    /// <summary>The lowest temperature of a day.</summary>
+    /// <param name="date">A day of the series.</param>
+    /// <returns>The temperature, also where the highest is missing; <see langword="null"/> where it is missing itself.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The date is before the first day or after the last.</exception>
+    public Temperature? MinimumOn(DateOnly date) => Known(MinimaCelsius[IndexOf(date, nameof(date))]);
+
+    /// <summary>The highest temperature of a day.</summary>
+    /// <param name="date">A day of the series.</param>
+    /// <returns>The temperature, also where the lowest is missing; <see langword="null"/> where it is missing itself.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The date is before the first day or after the last.</exception>
+    public Temperature? MaximumOn(DateOnly date) => Known(MaximaCelsius[IndexOf(date, nameof(date))]);
+
     /// <summary>Looks up a day.</summary>
     /// <param name="date">Any date.</param>
     /// <param name="day">The day's temperatures, where they are known.</param>
@@ -186,6 +229,8 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
         hash.Add(Start);
         foreach (double minimumCelsius in MinimaCelsius)
             hash.Add(minimumCelsius);
+        foreach (double maximumCelsius in MaximaCelsius)
+            hash.Add(maximumCelsius);
         return hash.ToHashCode();
     }
 
@@ -207,31 +252,41 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
             new DisplayRow("first day", AirTemperature.Text(Start)),
             new DisplayRow("last day", AirTemperature.Text(End)),
             new DisplayRow("days", QuantityText.Of(Count, style)),
-            new DisplayRow("missing", QuantityText.Of(MissingCount, style)),
+            new DisplayRow("missing", QuantityText.Of(MissingCount, style) + PartialDays(style)),
             new DisplayRow("temperatures", Extremes(style)),
         ],
     };
 
     private string ToString(TextStyle style) =>
         $"{AirTemperature.Text(Start)} to {AirTemperature.Text(End)}: {QuantityText.Of(Count, style)} {(Count == 1 ? "day" : "days")}, "
-        + $"{QuantityText.Of(MissingCount, style)} missing, {Extremes(style)}";
+        + $"{QuantityText.Of(MissingCount, style)} missing{PartialDays(style)}, {Extremes(style)}";
+
+    /// <summary>What the missing days lack, where some lack one temperature alone.</summary>
+    private string PartialDays(TextStyle style) => MissingMinimaCount == MissingCount && MissingMaximaCount == MissingCount
+        ? ""
+        : $" ({QuantityText.Of(MissingMinimaCount, style)} minima, {QuantityText.Of(MissingMaximaCount, style)} maxima)";
 
     private string Extremes(TextStyle style)
     {
-        double lowestCelsius = double.PositiveInfinity;
-        double highestCelsius = double.NegativeInfinity;
+        double lowestCelsius = double.NaN;
+        double highestCelsius = double.NaN;
         for (int index = 0; index < Count; index++)
         {
-            // A comparison with a missing day is false.
-            lowestCelsius = MinimaCelsius[index] < lowestCelsius ? MinimaCelsius[index] : lowestCelsius;
-            highestCelsius = MaximaCelsius[index] > highestCelsius ? MaximaCelsius[index] : highestCelsius;
+            // These pass over a missing temperature.
+            lowestCelsius = double.MinNumber(lowestCelsius, MinimaCelsius[index]);
+            highestCelsius = double.MaxNumber(highestCelsius, MaximaCelsius[index]);
         }
 
-        if (MissingCount == Count)
-            return "no temperature known";
-        string lowest = QuantityText.Of(Temperature.FromDegreesCelsius(lowestCelsius), style);
-        string highest = QuantityText.Of(Temperature.FromDegreesCelsius(highestCelsius), style);
-        return $"{lowest} to {highest}";
+        // Only one of the two may be known.
+        Temperature? lowest = Known(lowestCelsius);
+        Temperature? highest = Known(highestCelsius);
+        return (lowest, highest) switch
+        {
+            ({ } low, { } high) => $"{QuantityText.Of(low, style)} to {QuantityText.Of(high, style)}",
+            ({ } low, null) => $"lowest {QuantityText.Of(low, style)}",
+            (null, { } high) => $"highest {QuantityText.Of(high, style)}",
+            _ => "no temperature known",
+        };
     }
 
     private ValueList<DateOnly> FindMissing()
@@ -239,14 +294,18 @@ public sealed record DailyTemperatures : IFormattable, IDisplayable
         List<DateOnly> dates = new(MissingCount);
         for (int index = 0; index < Count && dates.Count < MissingCount; index++)
         {
-            if (double.IsNaN(MinimaCelsius[index]))
+            if (IsMissing(index))
                 dates.Add(Start.AddDays(index));
         }
 
         return ValueList<DateOnly>.Of(dates);
     }
 
-    private DailyTemperature? At(int index) => double.IsNaN(MinimaCelsius[index])
+    private static Temperature? Known(double celsius) => double.IsNaN(celsius) ? null : Temperature.FromDegreesCelsius(celsius);
+
+    private bool IsMissing(int index) => double.IsNaN(MinimaCelsius[index]) || double.IsNaN(MaximaCelsius[index]);
+
+    private DailyTemperature? At(int index) => IsMissing(index)
         ? null
         : new DailyTemperature(
             Start.AddDays(index), Temperature.FromDegreesCelsius(MinimaCelsius[index]), Temperature.FromDegreesCelsius(MaximaCelsius[index]));

@@ -58,7 +58,10 @@ public static class DegreeDays
     }
 
     /// <summary>Counts and sums the degree days of a record from a day on.</summary>
-    /// <param name="days">The daily temperatures; cut them with <see cref="DailyTemperatures.Between"/> to end earlier.</param>
+    /// <param name="days">
+    /// The daily temperatures, where a day without its minimum or its maximum is missing; cut them with
+    /// <see cref="DailyTemperatures.Between"/> to end earlier.
+    /// </param>
     /// <param name="thresholds">The temperatures between which development is counted.</param>
     /// <param name="method">The method that the requirement was published with.</param>
     /// <param name="cutoff">What happens above the upper threshold.</param>
@@ -102,17 +105,22 @@ public static class DegreeDays
         RequireKnown(counted, maximumMissingPercent);
 
         double[] celsiusDays = new double[counted.Count];
-        if (missingDays == MissingDays.Interpolated && counted.MissingCount > 0)
+        if (counted.MissingCount == 0)
         {
-            double[] minimaCelsius = counted.MinimaCelsius.ToArray();
-            double[] maximaCelsius = counted.MaximaCelsius.ToArray();
-            Gaps.Interpolate(minimaCelsius);
-            Gaps.Interpolate(maximaCelsius);
-            method.Count(minimaCelsius, maximaCelsius, thresholds, cutoff, celsiusDays);
+            method.Count(counted.MinimaCelsius, counted.MaximaCelsius, thresholds, cutoff, celsiusDays);
         }
         else
         {
-            method.Count(counted.MinimaCelsius, counted.MaximaCelsius, thresholds, cutoff, celsiusDays);
+            double[] minimaCelsius = counted.MinimaCelsius.ToArray();
+            double[] maximaCelsius = counted.MaximaCelsius.ToArray();
+            Gaps.DropPartialDays(minimaCelsius, maximaCelsius);
+            if (missingDays == MissingDays.Interpolated)
+            {
+                Gaps.Interpolate(minimaCelsius);
+                Gaps.Interpolate(maximaCelsius);
+            }
+
+            method.Count(minimaCelsius, maximaCelsius, thresholds, cutoff, celsiusDays);
         }
 
         return new DegreeDaySeries(counted.Start, thresholds, method, cutoff, missingDays, counted.Missing, celsiusDays);
@@ -361,7 +369,7 @@ public static class DegreeDays
         throw new ArgumentException(
             $"days had {Guard.Number(days.MissingCount)} of {Guard.Number(days.Count)} missing "
             + $"from {AirTemperature.Text(days.Start)} to {AirTemperature.Text(days.End)}; "
-            + $"allowed: up to {Guard.Number(maximumMissingPercent)} % (maximumMissing sets this), and one known day.",
+            + $"allowed: up to {Guard.Number(maximumMissingPercent)} % (maximumMissing sets this), and one day with its minimum and its maximum.",
             nameof(days));
     }
 }

@@ -17,7 +17,7 @@ namespace HortiCalc.Climate;
 ///     new DateOnly(1991, 1, 1), minima, [.. minima.Select(minimum => minimum + 10)], TemperatureUnit.DegreeCelsius);
 ///
 /// FreezeClimate freeze = FreezeClimate.FromDaily(
-///     days, threshold: Temperature.FromDegreesCelsius(0), new FreezeClimateOptions(latitude: Angle.FromDegrees(51.5)));
+///     days, threshold: Temperature.FromDegreesCelsius(0), new FreezeClimateOptions(Hemisphere.Northern));
 /// Estimate&lt;MonthDay&gt;? plantOut = freeze.LastInSpring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(10));
 /// Estimate&lt;Ratio&gt; risk = freeze.FirstInAutumn.ChanceOfFreezeBefore(new MonthDay(10, 1));
 /// Estimate&lt;Duration&gt; season = freeze.SeasonWithoutFreeze.LengthWithChanceOfLongerSeason(Ratio.FromPercent(90));
@@ -88,7 +88,8 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
     /// <remarks>
     /// <para>
     /// The record is cut into cold seasons at midsummer. The first day of a season at or below the threshold is its first
-    /// freeze, the last such day its last; both may lie on either side of New Year, and a single one is both.
+    /// freeze, the last such day its last; both may lie on either side of New Year, and a single one is both, where the
+    /// description of the older US normals calls a season with one freeze a season without.
     /// </para>
     /// <para>
     /// A day counts when its minimum is at or below the threshold, and records are compared as they are kept, to a tenth of
@@ -101,11 +102,11 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
     /// rule of the Utah Climate Center. It keeps far more seasons than asking for whole ones, which at a warm station drops
     /// years and shifts all dates. One thing is added to it: in the warm half of the year a missing day does not count
     /// where ten years of the record have no freeze within 15 days of that day of the year, because a gap in July hides no
-    /// last freeze of a place whose latest was in April. A day without a maximum is a missing day of
-    /// <see cref="DailyTemperatures"/> and therefore here. What is left out is listed in <see cref="LeftOut"/>.
+    /// last freeze of a place whose latest was in April. Only minima are read: a day without a maximum is not missing here. What is left out is listed in
+    /// <see cref="LeftOut"/>.
     /// </para>
     /// </remarks>
-    /// <param name="days">The record: at least ten autumns and ten springs that are not left out, 30 for a standard normal.</param>
+    /// <param name="days">The record, which may hold minima alone (<see cref="DailyTemperatures.FromMinima"/>): at least ten autumns and ten springs that are not left out, 30 for a standard normal.</param>
     /// <param name="threshold">The temperature at or below which a day counts, from -60 °C to 30 °C.</param>
     /// <param name="options">How to cut and to fit; <see langword="null"/> for the defaults.</param>
     /// <returns>The freezes at both ends of the season, its length, and what was left out.</returns>
@@ -120,8 +121,8 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         Guard.NotNull(days);
         options ??= new FreezeClimateOptions();
         double thresholdCelsius = Guard.Within(Boundary.Celsius(threshold), -60, 30, "°C", nameof(threshold));
-        Hemisphere hemisphere = options.KnownHemisphere ?? FreezeRecord.HemisphereOf(days.Start, days.MinimaCelsius) ?? throw new ArgumentException(
-            "days did not tell the hemisphere; allowed: a record whose December to February and June to August differ by 1 °C or more, or give a hemisphere or a latitude.",
+        Hemisphere hemisphere = options.Hemisphere ?? FreezeRecord.HemisphereOf(days.Start, days.MinimaCelsius) ?? throw new ArgumentException(
+            "days did not tell the hemisphere; allowed: a record whose December to February and June to August differ by 1 °C or more, or give a hemisphere.",
             nameof(days));
         MonthDay seasonStart = options.SeasonStart ?? (hemisphere == Hemisphere.Northern ? new MonthDay(8, 1) : new MonthDay(2, 1));
 
@@ -142,7 +143,7 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         List<Caution> common = [.. FreezeEvidence.Always];
         if (FreezeRecord.HasFreezeInEveryMonth(days.Start, days.MinimaCelsius, thresholdCelsius))
             common.Add(FreezeEvidence.EveryMonth);
-        if (options.KnownHemisphere is null)
+        if (options.Hemisphere is null)
             common.Add(FreezeEvidence.HemisphereFromData);
 
         (Ratio autumnShare, FreezeDates? autumnDates, IReadOnlyList<Caution> autumnCautions) = Spread(
@@ -191,7 +192,7 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         if (count < FreezeEvidence.FewestSeasons)
         {
             throw new ArgumentException(
-                $"days, {days}, held {Guard.Number(count)} usable seasons in {side.ToString().ToLowerInvariant()}; allowed: {FreezeEvidence.FewestSeasons} or more ({FreezeEvidence.PeriodAverages}).",
+                $"days, {days}, held {Guard.Number(count)} usable {(count == 1 ? "season" : "seasons")} in {side.ToString().ToLowerInvariant()}; allowed: {FreezeEvidence.FewestSeasons} or more ({FreezeEvidence.PeriodAverages}).",
                 nameof(days));
         }
     }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using HortiCalc.Units;
-using UnitsNet;
 
 namespace HortiCalc.Climate;
 
@@ -9,8 +8,7 @@ namespace HortiCalc.Climate;
 public sealed record FreezeClimateOptions
 {
     /// <summary>Chooses how a record is cut and turned into chances; every choice has a default.</summary>
-    /// <param name="hemisphere">The hemisphere, or <see langword="null"/> to take it from the latitude or, without one, from the record.</param>
-    /// <param name="latitude">The latitude, north positive; the equator counts as northern.</param>
+    /// <param name="hemisphere">The hemisphere, or <see langword="null"/> to take it from the record.</param>
     /// <param name="seasonStart">
     /// The first day of the cold season, which parts spring from autumn; <see langword="null"/> for 1 August in the north and
     /// 1 February in the south, where the national normals of the United States cut.
@@ -18,36 +16,22 @@ public sealed record FreezeClimateOptions
     /// <param name="missingDaysThatDrop">How many missing days before a freeze is met leave a season out; 1 for the strictest rule.</param>
     /// <param name="method">How dates are turned into chances.</param>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// The latitude is not from -90° to 90°, the missing days are fewer than 1, or a choice is not a defined one.
+    /// The missing days are fewer than 1, or a choice is not a defined one.
     /// </exception>
-    /// <exception cref="ArgumentException">The latitude lies on the other hemisphere.</exception>
     public FreezeClimateOptions(
         Hemisphere? hemisphere = null,
-        Angle? latitude = null,
         MonthDay? seasonStart = null,
         int missingDaysThatDrop = FreezeEvidence.MissingDaysThatDrop,
         FreezeDateMethod method = FreezeDateMethod.MixedNormal)
     {
         Hemisphere = hemisphere is Hemisphere half ? Guard.Defined(half, nameof(hemisphere)) : null;
-        if (latitude is Angle angle)
-        {
-            double degrees = Guard.Within(Boundary.Degrees(angle), -90, 90, "°", nameof(latitude));
-            Latitude = HouseUnits.Normalise(angle);
-            Hemisphere byLatitude = degrees < 0 ? Climate.Hemisphere.Southern : Climate.Hemisphere.Northern;
-            if (degrees != 0 && Hemisphere is not null && Hemisphere != byLatitude)
-                throw new ArgumentException($"latitude was {Guard.Number(degrees)} °; allowed: one on the hemisphere given, {Hemisphere}.", nameof(latitude));
-        }
-
         SeasonStart = seasonStart;
         MissingDaysThatDrop = Guard.AtLeast(missingDaysThatDrop, 1);
         Method = Guard.Defined(method);
     }
 
-    /// <summary>The hemisphere, or <see langword="null"/> to take it from the latitude or the record.</summary>
+    /// <summary>The hemisphere, or <see langword="null"/> to take it from the record.</summary>
     public Hemisphere? Hemisphere { get; }
-
-    /// <summary>The latitude, north positive, or <see langword="null"/>.</summary>
-    public Angle? Latitude { get; }
 
     /// <summary>The first day of the cold season, or <see langword="null"/> for the usual one of the hemisphere.</summary>
     public MonthDay? SeasonStart { get; }
@@ -62,8 +46,5 @@ public sealed record FreezeClimateOptions
     /// <returns>Hemisphere, first day of the season, missing days and method.</returns>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{KnownHemisphere?.ToString().ToLowerInvariant() ?? "hemisphere from the record"}, seasons from {SeasonStart?.ToString() ?? "midsummer"}, left out at {MissingDaysThatDrop} missing days, {Method}");
-
-    internal Hemisphere? KnownHemisphere => Hemisphere
-        ?? (Latitude is Angle angle ? Boundary.Degrees(angle) < 0 ? Climate.Hemisphere.Southern : Climate.Hemisphere.Northern : null);
+        $"{Hemisphere?.ToString().ToLowerInvariant() ?? "hemisphere from the record"}, seasons from {SeasonStart?.ToString() ?? "midsummer"}, left out at {MissingDaysThatDrop} missing days, {Method}");
 }

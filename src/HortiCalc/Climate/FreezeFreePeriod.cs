@@ -23,13 +23,13 @@ public sealed record FreezeFreePeriod
         if (lastFreeze is DateOnly last && (last >= midsummer || midsummer.DayNumber - last.DayNumber > LongestYear))
         {
             throw new ArgumentOutOfRangeException(
-                nameof(lastFreeze), $"lastFreeze was {FreezeText.Of(last)}; allowed: within a year before {FreezeText.Of(midsummer)}.");
+                nameof(lastFreeze), $"lastFreeze was {AirTemperature.Text(last)}; allowed: within a year before {AirTemperature.Text(midsummer)}.");
         }
 
         if (firstFreeze is DateOnly first && (first < midsummer || first.DayNumber - midsummer.DayNumber >= LongestYear))
         {
             throw new ArgumentOutOfRangeException(
-                nameof(firstFreeze), $"firstFreeze was {FreezeText.Of(first)}; allowed: within a year from {FreezeText.Of(midsummer)} on.");
+                nameof(firstFreeze), $"firstFreeze was {AirTemperature.Text(first)}; allowed: within a year from {AirTemperature.Text(midsummer)} on.");
         }
 
         Midsummer = midsummer;
@@ -60,7 +60,7 @@ public sealed record FreezeFreePeriod
     /// <returns>The length and the two freezes.</returns>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Days} days: last freeze {(LastFreeze is DateOnly last ? FreezeText.Of(last) : "none")}, first {(FirstFreeze is DateOnly first ? FreezeText.Of(first) : "none")}");
+        $"{Days} days: last freeze {(LastFreeze is DateOnly last ? AirTemperature.Text(last) : "none")}, first {(FirstFreeze is DateOnly first ? AirTemperature.Text(first) : "none")}");
 
     internal int Days => LastFreeze is DateOnly last && FirstFreeze is DateOnly first
         ? Math.Min(first.DayNumber - last.DayNumber, MonthDay.DaysOfYear)

@@ -99,7 +99,7 @@ public sealed record FreezeFreeSeason : IFormattable, IDisplayable
     {
         Rows =
         [
-            .. Years.Count < FreezeEvidence.SeasonsOfANormal / 3
+            .. Years.Count < FreezeEvidence.FewestSeasons
                 ? []
                 : FreezeDisplay.Rows("chance of at least", chance => (Estimate<Duration>?)LengthWithChanceOfLongerSeason(chance), style),
             .. Cautions.Select(caution => new DisplayRow(caution.LevelWord, caution.Sentence)),

@@ -29,7 +29,7 @@ public sealed record FreezeSeason
         int missingDays)
     {
         if (end < start)
-            throw new ArgumentOutOfRangeException(nameof(end), $"end was {FreezeText.Of(end)}; allowed: from {FreezeText.Of(start)} on.");
+            throw new ArgumentOutOfRangeException(nameof(end), $"end was {AirTemperature.Text(end)}; allowed: from {AirTemperature.Text(start)} on.");
         Start = start;
         End = end;
         IsAutumnKnown = isAutumnKnown;
@@ -63,19 +63,19 @@ public sealed record FreezeSeason
     /// <summary>The season in one line.</summary>
     /// <returns>First and last day, first and last freeze.</returns>
     public override string ToString() =>
-        $"{FreezeText.Of(Start)} to {FreezeText.Of(End)}: first freeze {Text(IsAutumnKnown, FirstFreeze)}, last {Text(IsSpringKnown, LastFreeze)}";
+        $"{AirTemperature.Text(Start)} to {AirTemperature.Text(End)}: first freeze {Text(IsAutumnKnown, FirstFreeze)}, last {Text(IsSpringKnown, LastFreeze)}";
 
-    private static string Text(bool isKnown, DateOnly? date) => date is DateOnly day ? FreezeText.Of(day) : isKnown ? "none" : "not known";
+    private static string Text(bool isKnown, DateOnly? date) => date is DateOnly day ? AirTemperature.Text(day) : isKnown ? "none" : "not known";
 
     private DateOnly? Inside(DateOnly? date, bool isKnown, string parameter)
     {
         if (date is null)
             return null;
         if (!isKnown)
-            throw new ArgumentException($"{parameter} was {FreezeText.Of(date.Value)}; allowed: none at an end that is not known.", parameter);
+            throw new ArgumentException($"{parameter} was {AirTemperature.Text(date.Value)}; allowed: none at an end that is not known.", parameter);
         return date >= Start && date <= End
             ? date
             : throw new ArgumentOutOfRangeException(
-                parameter, $"{parameter} was {FreezeText.Of(date.Value)}; allowed: from {FreezeText.Of(Start)} to {FreezeText.Of(End)}.");
+                parameter, $"{parameter} was {AirTemperature.Text(date.Value)}; allowed: from {AirTemperature.Text(Start)} to {AirTemperature.Text(End)}.");
     }
 }

@@ -33,5 +33,5 @@ public sealed record LeftOutSeason
 
     /// <summary>The season, its end and the reason.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => $"{Side.ToString().ToLowerInvariant()} of the season from {FreezeText.Of(Start)}: {Reason}";
+    public override string ToString() => $"{Side.ToString().ToLowerInvariant()} of the season from {AirTemperature.Text(Start)}: {Reason}";
 }

@@ -38,11 +38,7 @@ public sealed record NormalFreezeDates : FreezeDates
 
     /// <summary>The mean as a day of the year.</summary>
     [JsonIgnore]
-    public MonthDay MeanDate => MonthDay.Nearest(MeanDayOfYear);
-
-    /// <inheritdoc/>
-    [JsonIgnore]
-    public override MonthDay MiddleDate => MeanDate;
+    public override MonthDay MiddleDate => MonthDay.Nearest(MeanDayOfYear);
 
     /// <summary>Dates spread about a day of the year.</summary>
     /// <param name="mean">The mean.</param>
@@ -53,7 +49,7 @@ public sealed record NormalFreezeDates : FreezeDates
 
     /// <summary>The mean and the standard deviation.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => $"mean {MeanDate}, standard deviation {Guard.Number(Math.Round(standardDeviationDays, 1, MidpointRounding.AwayFromZero))} days";
+    public override string ToString() => $"mean {MiddleDate}, standard deviation {Guard.Number(Math.Round(standardDeviationDays, 1, MidpointRounding.AwayFromZero))} days";
 
     internal override Method MethodOverAllSeasons => FreezeEvidence.MixedNormal;
 

@@ -24,7 +24,7 @@ namespace HortiCalc.Containers;
 [JsonDerivedType(typeof(RectangularContainer), "rectangular")]
 public abstract record Container : IFormattable, IDisplayable
 {
-    private protected Container(Length height) => Height = Length.FromMeters(Dimension.Positive(height, nameof(height)));
+    private protected Container(Length height) => Height = Dimension.PositiveKept(height, nameof(height));
 
     /// <summary>The inside height, straight up from the base to the brim.</summary>
     public Length Height { get; }

@@ -19,11 +19,11 @@ public sealed record MediumBatch : IFormattable, IDisplayable
     public MediumBatch(MediumRecipe recipe, Volume volume, Ratio mixingLoss)
     {
         Recipe = Guard.NotNull(recipe);
-        double batchLitres = Guard.NotNegative(Boundary.Litres(volume), "L", nameof(volume));
-        double lossShare = Loss(mixingLoss);
-        Volume = Volume.FromLiters(batchLitres);
-        MixingLoss = Ratio.FromPercent(lossShare * 100);
-        double litresPerPart = batchLitres / (1 - lossShare) / recipe.AllParts;
+        Guard.NotNegative(Boundary.Litres(volume), "L", nameof(volume));
+        Loss(mixingLoss);
+        Volume = HouseUnits.Normalise(volume);
+        MixingLoss = HouseUnits.Normalise(mixingLoss);
+        double litresPerPart = Boundary.Litres(Volume) / (1 - Boundary.Fraction(MixingLoss)) / recipe.AllParts;
         Portions = ValueList<MediumPortion>.Of(
             recipe.Components.Select(component => new MediumPortion(component.Material, Volume.FromLiters(litresPerPart * component.Parts))));
     }
@@ -87,6 +87,6 @@ public sealed record MediumBatch : IFormattable, IDisplayable
 
     private string ToString(TextStyle style) =>
         $"{QuantityText.Of(Volume, style)} of {Recipe.Name}: "
-        + string.Join(", ", Portions.Select(portion => $"{QuantityText.Of(portion.Volume, style)} {portion.Material}"))
+        + string.Join(", ", Portions.Select(portion => portion.ToString(style)))
         + $"; {Cautions.Count} {(Cautions.Count == 1 ? "caution" : "cautions")}";
 }

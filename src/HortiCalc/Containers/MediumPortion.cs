@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -14,7 +15,8 @@ public sealed record MediumPortion
     public MediumPortion(string material, Volume volume)
     {
         Material = Guard.NotBlank(material);
-        Volume = Volume.FromLiters(Guard.NotNegative(Boundary.Litres(volume), "L", nameof(volume)));
+        Guard.NotNegative(Boundary.Litres(volume), "L", nameof(volume));
+        Volume = HouseUnits.Normalise(volume);
     }
 
     /// <summary>What it is.</summary>
@@ -22,4 +24,10 @@ public sealed record MediumPortion
 
     /// <summary>The loose volume.</summary>
     public Volume Volume { get; }
+
+    /// <summary>The volume in metric units and the material, in invariant culture.</summary>
+    /// <returns>For instance <c>70 L loam</c>.</returns>
+    public override string ToString() => ToString(TextStyle.Default);
+
+    internal string ToString(TextStyle style) => $"{QuantityText.Of(Volume, style)} {Material}";
 }

@@ -23,7 +23,8 @@ public sealed record PotSize : IFormattable, IDisplayable
     public PotSize(string name, Volume volume, Source source, Container? shape = null)
     {
         Name = Guard.NotBlank(name);
-        Volume = Volume.FromLiters(Guard.Positive(Boundary.Litres(volume), "L", nameof(volume)));
+        Guard.Positive(Boundary.Litres(volume), "L", nameof(volume));
+        Volume = HouseUnits.Normalise(volume);
         Source = Guard.NotNull(source);
         Shape = shape;
     }

@@ -19,10 +19,12 @@ public sealed record PotYield : IFormattable, IDisplayable
     /// million.</exception>
     public PotYield(Volume available, Volume mediumPerPot)
     {
-        double availableLitres = Guard.NotNegative(Boundary.Litres(available), "L", nameof(available));
-        double perPotLitres = Guard.Positive(Boundary.Litres(mediumPerPot), "L", nameof(mediumPerPot));
-        Available = Volume.FromLiters(availableLitres);
-        MediumPerPot = Volume.FromLiters(perPotLitres);
+        Guard.NotNegative(Boundary.Litres(available), "L", nameof(available));
+        Guard.Positive(Boundary.Litres(mediumPerPot), "L", nameof(mediumPerPot));
+        Available = HouseUnits.Normalise(available);
+        MediumPerPot = HouseUnits.Normalise(mediumPerPot);
+        double availableLitres = Boundary.Litres(Available);
+        double perPotLitres = Boundary.Litres(MediumPerPot);
         Pots = WholeCount.Within(availableLitres / perPotLitres, "pots", nameof(available));
         LeftOver = Volume.FromLiters(WholeCount.Rest(availableLitres, Pots * perPotLitres));
     }

@@ -18,10 +18,10 @@ public sealed record RectangularContainer : Container
     public RectangularContainer(Length topLength, Length topWidth, Length baseLength, Length baseWidth, Length height)
         : base(height)
     {
-        TopLength = Length.FromMeters(Dimension.Positive(topLength, nameof(topLength)));
-        TopWidth = Length.FromMeters(Dimension.Positive(topWidth, nameof(topWidth)));
-        BaseLength = Length.FromMeters(Dimension.NotNegative(baseLength, nameof(baseLength)));
-        BaseWidth = Length.FromMeters(Dimension.NotNegative(baseWidth, nameof(baseWidth)));
+        TopLength = Dimension.PositiveKept(topLength, nameof(topLength));
+        TopWidth = Dimension.PositiveKept(topWidth, nameof(topWidth));
+        BaseLength = Dimension.NotNegativeKept(baseLength, nameof(baseLength));
+        BaseWidth = Dimension.NotNegativeKept(baseWidth, nameof(baseWidth));
     }
 
     /// <summary>One side of the brim, inside.</summary>

@@ -16,8 +16,8 @@ public sealed record RoundContainer : Container
     public RoundContainer(Length topDiameter, Length baseDiameter, Length height)
         : base(height)
     {
-        TopDiameter = Length.FromMeters(Dimension.Positive(topDiameter, nameof(topDiameter)));
-        BaseDiameter = Length.FromMeters(Dimension.NotNegative(baseDiameter, nameof(baseDiameter)));
+        TopDiameter = Dimension.PositiveKept(topDiameter, nameof(topDiameter));
+        BaseDiameter = Dimension.NotNegativeKept(baseDiameter, nameof(baseDiameter));
     }
 
     /// <summary>Across the brim, inside.</summary>

@@ -16,8 +16,8 @@ public sealed record SquareContainer : Container
     public SquareContainer(Length topSide, Length baseSide, Length height)
         : base(height)
     {
-        TopSide = Length.FromMeters(Dimension.Positive(topSide, nameof(topSide)));
-        BaseSide = Length.FromMeters(Dimension.NotNegative(baseSide, nameof(baseSide)));
+        TopSide = Dimension.PositiveKept(topSide, nameof(topSide));
+        BaseSide = Dimension.NotNegativeKept(baseSide, nameof(baseSide));
     }
 
     /// <summary>One side of the brim, inside.</summary>

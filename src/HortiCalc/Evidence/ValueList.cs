@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Runtime.CompilerServices;
 
 namespace HortiCalc.Evidence;
 
@@ -15,13 +16,24 @@ internal sealed class ValueList<T> : IReadOnlyList<T>
 
     public T this[int index] => items[index];
 
-    /// <summary>Copies the items, so that later changes of the source do not show.</summary>
-    public static ValueList<T> Of(IEnumerable<T>? source) => source switch
+    /// <summary>Copies the items, so that later changes of the source do not show. No item may be missing.</summary>
+    public static ValueList<T> Of(IEnumerable<T>? source, [CallerArgumentExpression(nameof(source))] string parameter = "")
     {
-        null => Empty,
-        ValueList<T> list => list,
-        _ => new ValueList<T>([.. source]),
-    };
+        if (source is null)
+            return Empty;
+        if (source is ValueList<T> list)
+            return list;
+        T[] items = [.. source];
+        int missing = Array.FindIndex(items, item => item is null);
+        return missing < 0 ? new ValueList<T>(items) : throw Missing(missing, parameter.Replace("Guard.NotNull(", "", StringComparison.Ordinal));
+    }
+
+    // The argument may be more than the parameter: (cautions), or cautions ?? others.
+    private static ArgumentException Missing(int index, string argument)
+    {
+        string parameter = argument[..argument.TakeWhile(char.IsAsciiLetterOrDigit).Count()];
+        return new ArgumentException($"{parameter} has no item at {index}: null; allowed: items that are there.", parameter);
+    }
 
     public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
 

@@ -21,7 +21,7 @@ public static class GardenFile
             return JsonSerializer.Deserialize(utf8, HortiCalcJsonContext.Default.Garden)
                 ?? throw new MalformedInputException(1, 1, "expected an object { }, found null");
         }
-        catch (Exception failure) when (failure is JsonException or ArgumentException)
+        catch (Exception failure) when (failure is JsonException or ArgumentException or NotSupportedException)
         {
             throw JsonFault.Find(utf8, HortiCalcJsonContext.Default.Garden, failure);
         }

@@ -17,7 +17,7 @@ namespace HortiCalc.Json;
 /// </summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    UseStringEnumConverter = true,
+    AllowOutOfOrderMetadataProperties = true,
     WriteIndented = false,
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true,
@@ -49,6 +49,31 @@ namespace HortiCalc.Json;
         typeof(DegreeDaySeriesConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
+
+        // An application's own options hold these too, so that an enumeration is a word there as it is here.
+        typeof(JsonStringEnumConverter<BulkMaterial>),
+        typeof(JsonStringEnumConverter<CautionLevel>),
+        typeof(JsonStringEnumConverter<DoseBasis>),
+        typeof(JsonStringEnumConverter<FreezeDateMethod>),
+        typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<Hemisphere>),
+        typeof(JsonStringEnumConverter<HypochloriteBasis>),
+        typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<LimeForm>),
+        typeof(JsonStringEnumConverter<LimeShares>),
+        typeof(JsonStringEnumConverter<MeasurementSystem>),
+        typeof(JsonStringEnumConverter<MissingDays>),
+        typeof(JsonStringEnumConverter<MixUse>),
+        typeof(JsonStringEnumConverter<MoistureState>),
+        typeof(JsonStringEnumConverter<NoLimeReason>),
+        typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
+        typeof(JsonStringEnumConverter<PlanRisk>),
+        typeof(JsonStringEnumConverter<PlanStep>),
+        typeof(JsonStringEnumConverter<Propagule>),
+        typeof(JsonStringEnumConverter<RinseAdvice>),
+        typeof(JsonStringEnumConverter<SoilTexture>),
+        typeof(JsonStringEnumConverter<SourceKind>),
+        typeof(JsonStringEnumConverter<UpperCutoff>),
     ])]
 
 // Evidence
@@ -62,6 +87,14 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Estimate<Ph>))]
 [JsonSerializable(typeof(Estimate<DateOnly>))]
 [JsonSerializable(typeof(Estimate<int>))]
+[JsonSerializable(typeof(Estimate<Area>))]
+[JsonSerializable(typeof(Estimate<VolumeConcentration>))]
+[JsonSerializable(typeof(Estimate<MassFraction>))]
+[JsonSerializable(typeof(Estimate<TemperatureDelta>))]
+[JsonSerializable(typeof(Estimate<Angle>))]
+[JsonSerializable(typeof(Estimate<ReciprocalArea>))]
+[JsonSerializable(typeof(Estimate<ExchangeableCharge>))]
+[JsonSerializable(typeof(Estimate<VolumetricCharge>))]
 
 // Units
 [JsonSerializable(typeof(Area))]

@@ -69,7 +69,7 @@ internal sealed class JsonFault
         {
             throw At(places.GetValueOrDefault(refused.ParamName ?? "", start), Sentence(refused), refused);
         }
-        catch (JsonException refused)
+        catch (Exception refused) when (refused is JsonException or NotSupportedException)
         {
             throw At(start, Expected(type) is string expected ? $"expected {expected}, found {Quote(value)}" : Sentence(refused), refused);
         }
@@ -86,11 +86,17 @@ internal sealed class JsonFault
     {
         JsonTypeInfo shape = type;
         if (type.PolymorphismOptions is JsonPolymorphismOptions kinds)
-            shape = ReadKind(ref reader, kinds, start);
+            shape = ReadKind(reader, kinds, start);
 
         while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
         {
             string name = reader.GetString()!;
+            if (name == type.PolymorphismOptions?.TypeDiscriminatorPropertyName)
+            {
+                reader.Skip();
+                continue;
+            }
+
             JsonPropertyInfo property = shape.Properties.FirstOrDefault(known => known.Name == name)
                 ?? throw At((int)reader.TokenStartIndex, $"unknown property \"{name}\"; known: {string.Join(", ", Settable(shape))}");
             reader.Read();
@@ -104,12 +110,15 @@ internal sealed class JsonFault
             throw At(start, $"expected the property \"{missing.Name}\" in this object, found none");
     }
 
-    private JsonTypeInfo ReadKind(ref Utf8JsonReader reader, JsonPolymorphismOptions kinds, int start)
+    // Takes a copy of the reader and looks ahead, because the kind may stand anywhere in the object.
+    private JsonTypeInfo ReadKind(Utf8JsonReader reader, JsonPolymorphismOptions kinds, int start)
     {
         string name = kinds.TypeDiscriminatorPropertyName;
         string known = string.Join(", ", kinds.DerivedTypes.Select(derived => $"\"{derived.TypeDiscriminator}\""));
-        if (!reader.Read() || reader.TokenType != JsonTokenType.PropertyName || reader.GetString() != name)
-            throw At(start, $"expected \"{name}\" as the first property, one of {known}");
+        while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName && reader.GetString() != name)
+            reader.Skip();
+        if (reader.TokenType != JsonTokenType.PropertyName)
+            throw At(start, $"expected the property \"{name}\" in this object, one of {known}");
         reader.Read();
         string? kind = reader.TokenType == JsonTokenType.String ? reader.GetString() : null;
         int place = (int)reader.TokenStartIndex;

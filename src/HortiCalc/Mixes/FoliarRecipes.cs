@@ -32,7 +32,7 @@ public static class FoliarRecipes
         null,
         RinseAdvice.NotStated,
         MixSources.LeeCountySoap,
-        [.. MixCautions.Foliar, MixCautions.OilAndSulfur]);
+        MixCautions.Oil);
 
     /// <summary>Horticultural oil of 2 to 4 % on dormant plants. Rutgers Plant &amp; Pest Advisory.</summary>
     public static MixRecipe DormantOilRutgers { get; } = new(
@@ -44,7 +44,7 @@ public static class FoliarRecipes
         null,
         RinseAdvice.NotStated,
         MixSources.RutgersOil,
-        [.. MixCautions.Foliar, MixCautions.OilAndSulfur]);
+        MixCautions.Oil);
 
     /// <summary>Horticultural oil of 1 to 2 % by volume in the growing season. Custom of fruit growers.</summary>
     public static MixRecipe SummerOilFruitGrowers { get; } = new(
@@ -56,7 +56,7 @@ public static class FoliarRecipes
         null,
         RinseAdvice.NotStated,
         MixSources.FruitGrowersOil,
-        [.. MixCautions.Foliar, MixCautions.OilAndSulfur]);
+        MixCautions.Oil);
 
     /// <summary>An ounce of baking soda to a US gallon of water, after Hottes (1933). NCAT/ATTRA.</summary>
     public static MixRecipe BakingSodaHottes { get; } = OfBakingSoda(

@@ -64,6 +64,15 @@ public static class Hazards
                 CautionLevel.Care,
                 "Soap left on a surface inactivates quaternary ammonium disinfectants; rinse between the two.",
                 MixSources.GreenhouseCleaning)),
+        new DangerousPair(
+            IngredientClass.LimeSulfur,
+            IngredientClass.Acid,
+            "hydrogen sulfide",
+            new Caution(
+                "hazard.lime-sulfur-and-acid",
+                CautionLevel.Danger,
+                "Lime sulfur and any acid give off hydrogen sulfide, a gas that kills and that the nose soon no longer smells.",
+                MixSources.LimeSulfur)),
         new DangerousPair(IngredientClass.Oil, IngredientClass.Sulfur, "burnt leaves", MixCautions.OilAndSulfur),
     ]);
 

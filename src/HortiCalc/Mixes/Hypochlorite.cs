@@ -33,6 +33,12 @@ public static class Hypochlorite
         MixSources.KansasBleach,
         LabelDomain);
 
+    private static readonly Method FromPowder = new(
+        "hypochlorite.from-powder",
+        "available chlorine from the powder's label",
+        MixSources.ChlorinePowder,
+        new Domain("dry calcium hypochlorite of the strength on its label, dissolved in water only"));
+
     /// <summary>The available chlorine of a share of sodium hypochlorite, both by mass.</summary>
     /// <param name="sodiumHypochlorite">From 0 to 100 %.</param>
     /// <returns>The share over 1.05; 5.25 % gives 5.00 %.</returns>
@@ -82,6 +88,24 @@ public static class Hypochlorite
     public static Estimate<MassConcentration> StrengthOf(HypochloriteLabel bleach, MixRatio ratio) => Answer(
         Guard.NotNull(bleach),
         MassConcentration.FromMilligramsPerLiter(Boundary.MilligramsPerLitre(bleach.AvailableChlorine) / ratio.Factor));
+
+    /// <summary>The calcium hypochlorite powder that brings water to a wanted level of available chlorine.</summary>
+    /// <param name="total">The volume of the finished mix; more than 0.</param>
+    /// <param name="powder">The available chlorine by mass on the powder's label, often 65 or 70 %; more than 0.</param>
+    /// <param name="availableChlorine">The level wanted; more than 0.</param>
+    /// <returns>The mass of powder, taken to add no volume, with the cautions of handling it.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The volume, the share or the level is outside what is allowed.</exception>
+    /// <example><code>
+    /// Estimate&lt;Mass&gt; powder = Hypochlorite.PowderFor(
+    ///     Volume.FromLiters(10), MassFraction.FromPercent(70), MassConcentration.FromMilligramsPerLiter(500));   // 7.1 g
+    /// </code></example>
+    public static Estimate<Mass> PowderFor(Volume total, MassFraction powder, MassConcentration availableChlorine)
+    {
+        Guard.Within(Guard.Positive(Boundary.MassFraction(powder) * 100, "% by mass", nameof(powder)), 0, 100, "% by mass", nameof(powder));
+        Guard.Positive(Boundary.MilligramsPerLitre(availableChlorine), "mg/L", nameof(availableChlorine));
+        Mass mass = Dilution.PowderFor(total, Strength.ByMass(powder, ingredient: Ingredient), new StrengthPerVolume(availableChlorine, Ingredient));
+        return new Estimate<Mass>(mass, FromPowder, cautions: [MixCautions.DryChlorine, .. MixCautions.Bleach, MixCautions.FadesInStore]);
+    }
 
     private static StrengthPerVolume Target(HypochloriteLabel bleach, MassConcentration availableChlorine)
     {

@@ -111,7 +111,7 @@ public sealed record HypochloriteLabel : IFormattable
     /// <param name="percent">The per cent as printed; more than 0.</param>
     /// <returns>The label.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The per cent is outside what is allowed.</exception>
-    public static HypochloriteLabel PercentTakenAsWeightPerVolume(MassFraction percent) =>
+    public static HypochloriteLabel PercentAsWeightPerVolume(MassFraction percent) =>
         new(HypochloriteBasis.PercentAsWeightPerVolume, Ratio.FromDecimalFractions(Boundary.MassFraction(percent)));
 
     /// <summary>The label and its available chlorine, in metric units and invariant culture.</summary>

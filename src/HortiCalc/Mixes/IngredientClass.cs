@@ -36,8 +36,11 @@ public enum IngredientClass
     /// <summary>Horticultural or vegetable oil.</summary>
     Oil,
 
-    /// <summary>Sulfur and lime sulfur.</summary>
+    /// <summary>Sulfur of any kind, lime sulfur among it.</summary>
     Sulfur,
+
+    /// <summary>Lime sulfur, calcium polysulfide; a sulfur too.</summary>
+    LimeSulfur,
 
     /// <summary>Bicarbonates.</summary>
     Bicarbonate,

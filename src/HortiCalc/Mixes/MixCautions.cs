@@ -61,6 +61,37 @@ internal static class MixCautions
         + "that leaves out the density and the factor 1.05.",
         MixSources.KansasBleach);
 
+    public static readonly Caution DryChlorine = new(
+        "bleach.dry-chlorine",
+        CautionLevel.Danger,
+        "Dry calcium hypochlorite can burn or explode with damp, dirt or another pool chemical: use a clean dry scoop, "
+        + "put it into plenty of water, and never pour water on it.",
+        MixSources.DryChlorine);
+
+    public static readonly Caution Flammable = new(
+        "alcohol.flammable",
+        CautionLevel.Danger,
+        "Alcohol and its vapour catch fire easily: keep it from flames, sparks and hot engines, and let tools dry before anything is lit.",
+        MixSources.IsopropylAlcohol);
+
+    public static readonly Caution NeverWithBleach = new(
+        "alcohol.never-with-bleach",
+        CautionLevel.Danger,
+        "Never let alcohol meet bleach: chloroform forms.",
+        MixSources.FireProtection);
+
+    public static readonly Caution Bees = new(
+        "foliar.bees",
+        CautionLevel.Care,
+        "Do not spray while bees are about; spray what they visit at dawn or dusk.",
+        MixSources.PollinatorGardens);
+
+    public static readonly Caution OilInCold = new(
+        "foliar.oil-in-cold",
+        CautionLevel.Care,
+        "Do not spray oil below about 4 °C (40 °F) or when frost is near.",
+        MixSources.OilInCold);
+
     public static readonly Caution Corrodes = new(
         "bleach.corrodes",
         CautionLevel.Care,
@@ -113,9 +144,12 @@ internal static class MixCautions
     /// <summary>What goes with every mix of bleach.</summary>
     public static readonly IReadOnlyList<Caution> Bleach =
     [
-        NeverWithAcid, NeverWithAmmonia, NeverWithOthers, Ventilate, ProtectSkinAndEyes, MakeFresh, LabelDecides,
+        NeverWithAcid, NeverWithAmmonia, NeverWithOthers, Ventilate, ProtectSkinAndEyes, MakeFresh, Corrodes, LabelDecides,
     ];
 
     /// <summary>What goes with every mix sprayed on leaves.</summary>
-    public static readonly IReadOnlyList<Caution> Foliar = [TestFirst, NoHeatOrDrought, ProtectSkinAndEyes, LabelDecides];
+    public static readonly IReadOnlyList<Caution> Foliar = [TestFirst, NoHeatOrDrought, Bees, ProtectSkinAndEyes, LabelDecides];
+
+    /// <summary>What goes with every mix that holds oil.</summary>
+    public static readonly IReadOnlyList<Caution> Oil = [.. Foliar, OilAndSulfur, OilInCold];
 }

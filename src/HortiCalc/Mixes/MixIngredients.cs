@@ -68,6 +68,10 @@ public static class MixIngredients
     public static MixIngredient WettableSulfur { get; } = new(
         "wettable-sulfur", "wettable sulfur", IngredientClass.Sulfur, IngredientClass.Pesticide);
 
+    /// <summary>Lime sulfur: calcium polysulfide in water.</summary>
+    public static MixIngredient LimeSulfur { get; } = new(
+        "lime-sulfur", "lime sulfur", IngredientClass.Sulfur, IngredientClass.LimeSulfur, IngredientClass.Pesticide);
+
     /// <summary>Baking soda, sodium bicarbonate.</summary>
     public static MixIngredient BakingSoda { get; } = new("baking-soda", "baking soda (sodium bicarbonate)", IngredientClass.Bicarbonate);
 }

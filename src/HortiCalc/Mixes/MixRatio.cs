@@ -68,7 +68,8 @@ public readonly struct MixRatio : IEquatable<MixRatio>, IFormattable
     /// <summary>Dilutes the mix once more.</summary>
     /// <param name="next">How the finished mix is diluted in its turn.</param>
     /// <returns>The ratio of the first concentrate in the last mix: the factors multiply.</returns>
-    public MixRatio Then(MixRatio next) => new((Factor * next.Factor) - 1);
+    /// <exception cref="ArgumentOutOfRangeException">The factors multiply to more than a number holds.</exception>
+    public MixRatio Then(MixRatio next) => Make((Factor * next.Factor) - 1, nameof(next));
 
     /// <summary>Whether two ratios make the same mix.</summary>
     /// <param name="left">The first.</param>

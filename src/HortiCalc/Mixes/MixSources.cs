@@ -109,6 +109,13 @@ internal static class MixSources
         null,
         "https://studylib.net/doc/6792890/hydrogen-peroxide---controlled-environment-systems");
 
+    public static readonly Source LimeSulfur = new(
+        "household-products-lime-sulfur",
+        "Household Products Database: lime sulfur spray, health effects from the safety data sheet",
+        "National Library of Medicine",
+        2019,
+        "https://hpd.nlm.nih.gov/cgi-bin/household/brands?tbl=brands&id=19022038");
+
     public static readonly Source CombinedChlorine = new(
         "hortscience-combined-chlorine",
         "Ammonium in Nutrient Solutions Decreases Free Chlorine Concentration from Sodium Hypochlorite",
@@ -143,6 +150,42 @@ internal static class MixSources
         "Leon County Public Library",
         2001,
         "https://www.leoncountyfl.gov/libraryapps/stumpers/view.asp?trivianumber=742");
+
+    public static readonly Source PollinatorGardens = new(
+        "cornell-low-impact-pesticides",
+        "Pollinator-friendly gardens: low impact pesticides",
+        "Cornell Cooperative Extension of Monroe County",
+        null,
+        "https://monroe.cce.cornell.edu/master-gardeners/pollinator-friendly-gardens/low-impact-pesticides");
+
+    public static readonly Source OilInCold = new(
+        "light-horticultural-oil",
+        "Using light horticultural oil",
+        "Garden advice page",
+        null,
+        "https://gardening.yardener.com/Using-Light-Hort-Oil",
+        SourceKind.CommonPractice);
+
+    public static readonly Source DryChlorine = new(
+        "calcium-hypochlorite-label",
+        "Calcium hypochlorite of 65 % available chlorine, directions for use",
+        "label of a pool product",
+        null,
+        "https://proseriespool.com/calcium-hypochlorite/");
+
+    public static readonly Source IsopropylAlcohol = new(
+        "new-jersey-isopropyl-alcohol",
+        "Right to Know Hazardous Substance Fact Sheet: Isopropyl alcohol",
+        "New Jersey Department of Health",
+        2016,
+        "https://online.documentine.com/common-uses-for-rubbing-alcohol/1/right-to-know-hazardous-substance-fact-sheet-new-jersey.html");
+
+    public static readonly Source ChlorinePowder = new(
+        "cdc-appendix-e",
+        "Best Practices for Environmental Cleaning in Global Healthcare Facilities, Appendix E",
+        "Centers for Disease Control and Prevention",
+        null,
+        "https://www.cdc.gov/healthcare-associated-infections/hcp/cleaning-global/appendix-e.html");
 
     public static readonly Source ColoradoSoap = new(
         "colorado-state-soaps",

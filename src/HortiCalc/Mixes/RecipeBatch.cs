@@ -65,9 +65,10 @@ public sealed record RecipeBatch : IFormattable, IDisplayable
     {
         TextStyle style = TextStyle.Parse(format, formatProvider);
         string amounts = string.Join(", ", Amounts.Select(amount => amount.ToString(style.Format, style.Culture)));
+        string water = IsUndiluted ? "" : $" and {Water.ToString(style.Format, style.Culture)}";
         string contact = ContactTime is Duration time ? $"; leave for at least {QuantityText.Of(time, style)}" : "";
         string cautions = Cautions.Count == 1 ? "1 caution" : $"{Cautions.Count} cautions";
-        return $"{amounts} and {Water.ToString(style.Format, style.Culture)} make {Total(style)}{contact}; {Recipe}; {cautions}";
+        return $"{amounts}{water} make {Total(style)}{contact}; {Recipe}; {cautions}";
     }
 
     DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new($"{Recipe.Name}: {Total(style)}")
@@ -76,18 +77,21 @@ public sealed record RecipeBatch : IFormattable, IDisplayable
         [
             .. Cautions.Where(caution => caution.Level == CautionLevel.Danger).Select(Row),
             .. Amounts.Select(amount => new DisplayRow(amount.Ingredient.Name, amount.Span(style))),
-            new DisplayRow(Water.Ingredient.Name, Water.Span(style)),
+            .. IsUndiluted ? (DisplayRow[])[] : [new DisplayRow(Water.Ingredient.Name, Water.Span(style))],
             .. ContactTime is Duration time ? [new DisplayRow("leave for at least", QuantityText.Of(time, style))] : (DisplayRow[])[],
             .. Recipe.Rinse switch
             {
                 RinseAdvice.Rinse => [new DisplayRow("afterwards", "rinse with clean water")],
                 RinseAdvice.RinseMetal => [new DisplayRow("afterwards", "rinse metal with clean water")],
+                RinseAdvice.DoNotRinse => [new DisplayRow("afterwards", "let it dry, do not rinse")],
                 _ => (DisplayRow[])[],
             },
             .. Cautions.Where(caution => caution.Level != CautionLevel.Danger).Select(Row),
             new DisplayRow("source", Recipe.Source.ToString()),
         ],
     };
+
+    internal bool IsUndiluted => Boundary.Litres(Water.High) == 0;
 
     private static DisplayRow Row(Caution caution) => new(caution.LevelWord, caution.Sentence);
 

@@ -11,4 +11,7 @@ public enum RinseAdvice
 
     /// <summary>Rinse metal, against corrosion.</summary>
     RinseMetal,
+
+    /// <summary>Let it dry; do not rinse.</summary>
+    DoNotRinse,
 }

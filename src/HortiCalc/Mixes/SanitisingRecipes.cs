@@ -10,7 +10,9 @@ namespace HortiCalc.Mixes;
 /// </remarks>
 public static class SanitisingRecipes
 {
-    private static readonly IReadOnlyList<Caution> Bleach = [.. MixCautions.Bleach, MixCautions.LabelStrength, MixCautions.Corrodes];
+    private static readonly IReadOnlyList<Caution> Bleach = [.. MixCautions.Bleach, MixCautions.LabelStrength];
+
+    private static readonly IReadOnlyList<MixUse> MeetsPlants = [MixUse.Pots, MixUse.Tools, MixUse.Benches];
 
     /// <summary>One part of bleach to nine of water; containers under it for 10 minutes, metal rinsed. Penn State Extension.</summary>
     public static MixRecipe PotsAndToolsPennState { get; } = OfBleach(
@@ -20,8 +22,7 @@ public static class SanitisingRecipes
         MixRatio.PartsToParts(1, 9),
         Duration.FromMinutes(10),
         RinseAdvice.RinseMetal,
-        MixSources.PennState,
-        MixCautions.RinseWell);
+        MixSources.PennState);
 
     /// <summary>One part of 5.25 % bleach to nine of water; a soak of 30 minutes, then a rinse. University of Massachusetts.</summary>
     public static MixRecipe PotsAndBenchesMassachusetts { get; } = OfBleach(
@@ -31,8 +32,7 @@ public static class SanitisingRecipes
         MixRatio.PartsToParts(1, 9),
         Duration.FromMinutes(30),
         RinseAdvice.Rinse,
-        MixSources.UniversityOfMassachusetts,
-        MixCautions.RinseWell);
+        MixSources.UniversityOfMassachusetts);
 
     /// <summary>
     /// 5.25 % bleach diluted to 0.525 %; at least 1 minute on clean tools and benches, not on steel. Phytosphere Research.
@@ -104,6 +104,19 @@ public static class SanitisingRecipes
         null,
         MixSources.AfterAnEmergency);
 
+    /// <summary>Alcohol of 70 %, as it is; tools dipped or wiped, left to dry, not rinsed. Penn State Extension.</summary>
+    /// <remarks>A stronger alcohol is brought to 70 % with <see cref="Dilution"/>.</remarks>
+    public static MixRecipe ToolsAlcoholPennState { get; } = new(
+        "sanitise.penn-state-alcohol",
+        "70 % alcohol, undiluted (Penn State)",
+        [MixUse.Tools],
+        DoseBasis.FinishedMix,
+        [new VolumeDose(MixIngredients.RubbingAlcohol, VolumeConcentration.FromPercent(100), VolumeConcentration.FromPercent(100))],
+        null,
+        RinseAdvice.DoNotRinse,
+        MixSources.PennState,
+        [MixCautions.Flammable, MixCautions.NeverWithBleach, MixCautions.Ventilate, MixCautions.ProtectSkinAndEyes, MixCautions.LabelDecides]);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<MixRecipe> All { get; } = ValueList<MixRecipe>.Of(
     [
@@ -115,6 +128,7 @@ public static class SanitisingRecipes
         SurfacesChlorineSolution,
         SurfacesFiveTablespoons,
         FoodSurfacesOneTablespoon,
+        ToolsAlcoholPennState,
     ]);
 
     private static MixRecipe OfBleach(
@@ -124,8 +138,7 @@ public static class SanitisingRecipes
         MixRatio ratio,
         Duration? contactTime,
         RinseAdvice rinse,
-        Source source,
-        params IReadOnlyList<Caution> more) => new(
+        Source source) => new(
             key,
             name,
             uses,
@@ -134,7 +147,9 @@ public static class SanitisingRecipes
             contactTime,
             rinse,
             source,
-            [.. Bleach, .. more, MixCautions.FoodSurfaces]);
+            uses.Any(MeetsPlants.Contains)
+                ? [.. Bleach, MixCautions.RinseWell, MixCautions.FoodSurfaces]
+                : [.. Bleach, MixCautions.FoodSurfaces]);
 
     private static MixRecipe OfBleachInWater(
         string key, string name, IReadOnlyList<MixUse> uses, Volume perGallon, Duration? contactTime, Source source)

@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
@@ -39,22 +38,12 @@ public sealed record StrengthByMass : Strength
     /// <exception cref="ArgumentOutOfRangeException">The density is not above 0.</exception>
     public StrengthByMass WithDensity(Density density) => new(Share, density, Ingredient);
 
-    /// <summary>The same strength as mass per volume, where the density is known.</summary>
-    /// <param name="strength">The share times the density, or <see langword="null"/>.</param>
-    /// <returns>Whether the density is known.</returns>
-    public bool TryToMassPerVolume([NotNullWhen(true)] out StrengthPerVolume? strength)
-    {
-        strength = ScaledFigure is double milligramsPerLitre
-            ? new StrengthPerVolume(MassConcentration.FromMilligramsPerLiter(milligramsPerLitre), Ingredient)
-            : null;
-        return strength is not null;
-    }
-
     /// <summary>The same strength as mass per volume.</summary>
     /// <returns>The share times the density.</returns>
     /// <exception cref="InvalidOperationException">The density is not known.</exception>
-    public StrengthPerVolume ToMassPerVolume() =>
-        TryToMassPerVolume(out StrengthPerVolume? strength) ? strength : throw new InvalidOperationException(DensityMissing);
+    public StrengthPerVolume ToMassPerVolume() => ScaledFigure is double milligramsPerLitre
+        ? new StrengthPerVolume(MassConcentration.FromMilligramsPerLiter(milligramsPerLitre), Ingredient)
+        : throw new InvalidOperationException(DensityMissing);
 
     internal override double? ScaledFigure => Density is Density known
         ? Boundary.MassFraction(Share) * Boundary.KilogramsPerCubicMetre(known) * 1000

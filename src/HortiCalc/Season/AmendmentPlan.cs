@@ -5,7 +5,6 @@ using UnitsNet;
 namespace HortiCalc.Season;
 
 /// <summary>What is spread on a bed, how deep, and the size of a bag of it.</summary>
-/// <remarks>For a new bed, custom works a layer of 10 cm (4 inches) in to a depth of 15 to 20 cm (6 to 8 inches).</remarks>
 public sealed record AmendmentPlan
 {
     /// <summary>Describes what is spread on a bed.</summary>
@@ -24,6 +23,12 @@ public sealed record AmendmentPlan
             Bag = HouseUnits.Normalise(volume);
         }
     }
+
+    /// <summary>
+    /// The custom for a new bed: a loose layer of 10 cm (4 inches) worked in to a depth of 20 cm (8 inches), nothing added for settling.
+    /// </summary>
+    public static AmendmentLayer NewBedLayer { get; } =
+        new(Length.FromCentimeters(10), Ratio.Zero, mixedDepth: Length.FromCentimeters(20));
 
     /// <summary>The name of the material.</summary>
     public string Material { get; }

@@ -58,7 +58,9 @@ internal sealed class DatePlanner
     {
         (DateOnly? day, DateReason reason, Method method) = nights.SafeFrom(chances.ColdAfterPlantingOut);
         List<Method> evidence = [method];
-        if (planting.Crop.WarmEnoughAt is Temperature mean && climate.Warmth.IsWholeYear && reason is not DateNotKnown)
+        if (planting.Crop.WarmEnoughAt is not null && !climate.Warmth.IsWholeYear)
+            (day, reason) = (null, new DateNotKnown("the record does not hold every day of the year, so its warmth cannot be told"));
+        else if (planting.Crop.WarmEnoughAt is Temperature mean && reason is not DateNotKnown)
         {
             int? wait = climate.Warmth.DaysUntilAsWarmAs(Boundary.Celsius(mean));
             DateOnly? warm = wait is int offset ? climate.Calendar.Spring(climate.Warmth.ColdestDay).AddDays(offset) : null;

@@ -60,6 +60,7 @@ internal static class LimePlanner
         evidence.InsertRange(0, [dose.Method, .. dose.Adjustments]);
         if (applications > 1)
             evidence.Add(split.Method);
+        evidence.AddRange(methods.Skip(1).Select(method => method.Method));
         return new LimeSupply(
             bed.Name,
             dose,

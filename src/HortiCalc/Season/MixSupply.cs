@@ -28,6 +28,6 @@ public sealed record MixSupply : SupplyLine
     private protected override string Note(TextStyle style)
     {
         string contact = Batch.ContactTime is UnitsNet.Duration time ? $"; leave for at least {QuantityText.Of(time, style)}" : "";
-        return $"in {Batch.Water.Span(style)} of water{contact}";
+        return (Batch.IsUndiluted ? "undiluted" : $"in {Batch.Water.Span(style)} of water") + contact;
     }
 }

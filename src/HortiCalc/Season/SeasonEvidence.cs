@@ -27,6 +27,11 @@ internal static class SeasonEvidence
 
     public static readonly Method CountDays = new("season.count-days", "weeks and days counted on the calendar", Given, new Domain(""));
 
+    public static readonly Method NewBedLayer = Rule(
+        "season.new-bed-layer",
+        "a layer of 10 cm (4 inches), worked in to 15 to 20 cm (6 to 8 inches)",
+        "a 4-inch layer of organic matter worked into 6 to 8 inches");
+
     public static readonly Method TargetPh = Rule(
         "season.target-ph",
         "lime where the soil is below the crop's range: to pH 6.5, or to the middle of the range where it lies elsewhere",

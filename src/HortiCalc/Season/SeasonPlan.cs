@@ -118,7 +118,8 @@ public sealed record SeasonPlan : IFormattable, IDisplayable
             cautions.Lines);
     }
 
-    /// <summary>The whole plan as aligned text, in sections: supplies, dates, risks, cautions, sources. Lines are at most 110 characters long.</summary>
+    /// <summary>The whole plan as aligned text, in sections: supplies, dates, risks, cautions, sources.</summary>
+    /// <remarks>Lines are at most 110 characters long; an address that is longer stands on a line of its own, unbroken.</remarks>
     /// <param name="units">The units the reader is used to.</param>
     /// <param name="culture">The culture that decides the decimal separator, or <see langword="null"/> for the invariant one.</param>
     /// <returns>Many lines, separated by line feeds.</returns>

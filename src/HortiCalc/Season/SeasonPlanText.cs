@@ -13,7 +13,8 @@ namespace HortiCalc.Season;
 /// </remarks>
 internal sealed class SeasonPlanText
 {
-    private const int Width = 108;
+    private const int Width = 110;
+    private const int NarrowestLastColumn = 30;
     private const string Indent = "  ";
     private const string Custom = "c";
     private const string Exact = "=";
@@ -47,8 +48,8 @@ internal sealed class SeasonPlanText
     {
         double degrees = Boundary.Degrees(plan.Garden.Site.Latitude);
         string latitude = $"{QuantityText.Of(Angle.FromDegrees(Math.Abs(degrees)), style)} {(degrees < 0 ? "S" : "N")}";
-        Line(plan.Title.ToUpperInvariant());
-        Line($"{latitude}; {plan.Weather.ToString(style)} {Number(plan.Weather.Source)}");
+        Row("", [plan.Title.ToUpperInvariant()], [], "");
+        Row("", [$"{latitude}; {plan.Weather.ToString(style)}"], [], Number(plan.Weather.Source));
         Row("", ["Accepted in one season: " + (plan.Garden.Chances ?? AcceptedChances.Usual).ToString(style) + "."], [], "");
     }
 
@@ -74,7 +75,8 @@ internal sealed class SeasonPlanText
     private void WriteSupplies()
     {
         Heading("SUPPLIES");
-        string[] columns = ["item", "amount", "", "bags", "because"];
+        string otherUnits = style.Other.Units == MeasurementSystem.UsCustomary ? "US units" : "metric";
+        string[] columns = ["item", "amount", otherUnits, "bags", "because"];
         int[] widths = Widths([columns, .. plan.Supplies.Select(line => line.Cells(style))]);
         Row(Indent + Indent, columns, widths, "");
         string? place = null;
@@ -148,8 +150,16 @@ internal sealed class SeasonPlanText
         StringBuilder start = new(indent);
         for (int column = 0; column < widths.Length; column++)
             start.Append(cells[column].PadRight(widths[column])).Append(Indent);
+        string last = $"{cells[^1]} {notes}".TrimEnd();
+        if (Width - start.Length < NarrowestLastColumn)
+        {
+            // Long names have left no room beside them.
+            Line(start.ToString());
+            start.Clear().Append(indent + Indent + Indent);
+        }
+
         string margin = new(' ', start.Length);
-        List<string> lines = TextWrap.Lines($"{cells[^1]} {notes}".TrimEnd(), Width - margin.Length);
+        List<string> lines = TextWrap.Lines(last, Width - margin.Length);
         Line(start + lines[0]);
         foreach (string line in lines.Skip(1))
             Line(margin + line);

@@ -18,7 +18,7 @@ internal static class SupplyPlanner
         {
             Volume volume = amendment.Layer.VolumeOver(bed.Shape.Area);
             BagPurchase? bags = amendment.Bag is Volume bag ? Bags.ToBuy(volume, bag) : null;
-            supplies.Add(new AmendmentSupply(bed.Name, amendment.Material, volume, amendment.Layer, [SeasonEvidence.Volumes], bags));
+            supplies.Add(new AmendmentSupply(bed.Name, amendment.Material, volume, amendment.Layer, Evidence(amendment), bags));
             cautions.AddRange([BedCautions.Dust, BedCautions.Salts]);
         }
 
@@ -41,6 +41,14 @@ internal static class SupplyPlanner
 
     public static MixSupply ForMix(MixPlan mix) => new(
         mix.Name, mix.Known.MakeUpTo(mix.Batch), [new Method(mix.Known.Key, mix.Known.Name, mix.Known.Source, new Domain(""))]);
+
+    /// <summary>The custom for new beds stands behind a layer that keeps to it; any other is the grower's own.</summary>
+    private static IReadOnlyList<Method> Evidence(AmendmentPlan amendment) => IsForNewBed(amendment.Layer)
+        ? [SeasonEvidence.Volumes, SeasonEvidence.NewBedLayer]
+        : [SeasonEvidence.Volumes];
+
+    private static bool IsForNewBed(AmendmentLayer layer) =>
+        (layer.LooseDepth, layer.MixedDepth).Equals((AmendmentPlan.NewBedLayer.LooseDepth, AmendmentPlan.NewBedLayer.MixedDepth));
 
     private static PlantSupply Plants(string place, Crop crop, int plants, Spacing? spacing, Garden garden)
     {

@@ -14,9 +14,6 @@ namespace HortiCalc.Season;
 /// </remarks>
 public static class WeatherCsv
 {
-    private const double LowestCelsius = -90;
-    private const double HighestCelsius = 60;
-
     /// <summary>Reads daily temperatures.</summary>
     /// <param name="reader">The text.</param>
     /// <returns>The days from the first line to the last, the missing ones known as such.</returns>
@@ -87,7 +84,7 @@ public static class WeatherCsv
 
     private static Header ReadHeader(List<Field> fields)
     {
-        int Find(string name) => fields.FindIndex(field => field.Text == name);
+        int Find(string name) => fields.FindIndex(field => string.Equals(field.Text, name, StringComparison.OrdinalIgnoreCase));
         foreach ((string minimum, string maximum, TemperatureUnit unit) in Header.Columns)
         {
             Header header = new(Find("date"), Find(minimum), Find(maximum), fields.Count, unit);
@@ -112,7 +109,7 @@ public static class WeatherCsv
             throw field.Refused($"a temperature such as -3.5, or nothing where it is missing, found {field.Found}");
         bool fahrenheit = unit == TemperatureUnit.DegreeFahrenheit;
         double celsius = fahrenheit ? Boundary.CelsiusFromFahrenheit(value) : value;
-        return celsius is >= LowestCelsius and <= HighestCelsius
+        return celsius is >= AirTemperature.LowestCelsius and <= AirTemperature.HighestCelsius
             ? value
             : throw field.Refused(fahrenheit ? $"from -130 to 140 °F, found {field.Text}" : $"from -90 to 60 °C, found {field.Text}");
     }

@@ -43,5 +43,6 @@ public sealed record WeatherRecord
     internal static WeatherRecord Of(DailyTemperatures days, Source source) => new(source, days.Start, days.End, days.MissingCount);
 
     internal string ToString(TextStyle style) =>
-        $"daily weather from {QuantityText.Of(Start, style)} to {QuantityText.Of(End, style)}, {QuantityText.Of(MissingDays, style)} days missing";
+        $"daily weather from {QuantityText.Of(Start, style)} to {QuantityText.Of(End, style)}, "
+        + (MissingDays == 1 ? "1 day missing" : $"{QuantityText.Of(MissingDays, style)} days missing");
 }

@@ -8,7 +8,7 @@ internal abstract record AcidityLiming : LimingMethod
     /// <summary>The target pHs that the source prints.</summary>
     private protected abstract ReadOnlySpan<double> Goals { get; }
 
-    internal sealed override IEnumerable<string> Missing(SoilReport soil)
+    internal sealed override IEnumerable<string> Absent(SoilReport soil)
     {
         if (soil.PhInWater is null)
             yield return nameof(SoilReport.PhInWater);

@@ -56,6 +56,12 @@ internal static class LimeCautions
             + "leave three months after liming.",
         LimeSources.IrishForageGuide);
 
+    public static Caution Dust { get; } = new(
+        "lime.dust",
+        CautionLevel.Care,
+        "Spread lime on a still day with gloves, eye protection and a dust mask, and keep children and animals away until it is watered or worked in.",
+        Source.CommonPractice("lime-dust", "any ground lime is spread without breathing its dust or letting it into the eyes"));
+
     public static Caution Caustic { get; } = new(
         "lime.caustic",
         CautionLevel.Danger,
@@ -70,13 +76,14 @@ internal static class LimeCautions
         LimeSources.GardenLimingMaterials);
 
     /// <summary>What goes with every dose that is not zero.</summary>
-    public static IReadOnlyList<Caution> OfEveryDose { get; } = [MethodsDiffer, Retest, Manure];
+    public static IReadOnlyList<Caution> OfEveryDose { get; } = [MethodsDiffer, Retest, Manure, Dust];
 
     /// <summary>What goes with a dose of a material.</summary>
-    public static IReadOnlyList<Caution> Of(LimeForm form) => form switch
+    public static IReadOnlyList<Caution> Of(LimingMaterial material) => material.Form switch
     {
-        LimeForm.Hydroxide => [Caustic],
         LimeForm.Oxide => [Caustic, Quicklime],
+        LimeForm.Hydroxide => [Caustic],
+        _ when material.IsTooStrongForACarbonate => [Caustic],
         _ => [],
     };
 }

@@ -48,8 +48,8 @@ public sealed record LimeRequirement : IFormattable, IDisplayable
 
     /// <summary>The same requirement for another depth of soil: the rate in proportion to the depth.</summary>
     /// <remarks>
-    /// Common practice. In print only the half was found: half the rate for 4 inches of a rate for 8 (Michigan State University
-    /// Extension, Bulletin E-2567, 1995).
+    /// Rule: Castle Hill Quarry, for working deeper than 15 cm. Half the rate for 4 inches of one for 8 is printed too (Michigan State
+    /// University Extension, Bulletin E-2567, 1995); to other depths it is custom.
     /// </remarks>
     /// <param name="depth">The depth that the lime is worked into; above zero.</param>
     /// <returns>The requirement for that depth, with the rule among its adjustments.</returns>

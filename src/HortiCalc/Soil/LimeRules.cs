@@ -20,10 +20,10 @@ internal static class LimeRules
     public static Method Depth { get; } = new(
         "lime-depth",
         "scaled in proportion to depth",
-        Source.CommonPractice("lime-depth", "lime in proportion to the depth of soil that it is worked into"),
+        LimeSources.Depth,
         new Domain(
-            "half the rate for half the depth is printed (Michigan State University Extension, Bulletin E-2567, 1995); "
-            + "every other ratio is custom"));
+            "printed for working deeper than 15 cm, and half the rate for half the depth (Michigan State University Extension, "
+            + "Bulletin E-2567, 1995); to other depths it is custom"));
 
     public static Method Material { get; } = new(
         "lime-material",

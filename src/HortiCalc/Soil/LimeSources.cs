@@ -109,6 +109,13 @@ internal static class LimeSources
         null,
         "https://921news.com/how-much-lime-to-apply/");
 
+    public static Source Depth { get; } = new(
+        "castle-hill-quarry-lime",
+        "Agricultural Limestone Dust & Ground Limestone",
+        "Castle Hill Quarry",
+        null,
+        "http://castle-hill-quarry.co.uk/page6.html");
+
     public static Source AtomicWeights { get; } = new(
         "iupac-atomic-weights-1997",
         "Standard atomic weights 1997",

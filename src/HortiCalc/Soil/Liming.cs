@@ -67,7 +67,7 @@ public static class Liming
     }
 
     internal static IEnumerable<Caution> MaterialCautions(Estimate<AreaDensity> rate, LimingMaterial material) =>
-        IsZero(rate) ? [] : LimeCautions.Of(material.Form);
+        IsZero(rate) ? [] : LimeCautions.Of(material);
 
     private static Estimate<AreaDensity> WithCautionsOfDose(Estimate<AreaDensity> rate) =>
         IsZero(rate) ? rate : rate.WithCautions(LimeCautions.OfEveryDose);

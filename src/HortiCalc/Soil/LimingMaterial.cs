@@ -25,7 +25,9 @@ public sealed record LimingMaterial
     /// <param name="calciumCarbonateEquivalent">
     /// The mass of pure calcium carbonate that neutralises as much acid as the material, per mass of material; above 0 and up to 250 %.
     /// </param>
-    /// <param name="form">The chemical form; it decides the cautions.</param>
+    /// <param name="form">
+    /// The chemical form; it decides the cautions. Above 120 %, where no carbonate is, the cautions are those of a caustic material in any case.
+    /// </param>
     /// <param name="magnesium">The share of the element magnesium by mass, or <see langword="null"/> where it is not stated.</param>
     /// <param name="source">Where the figures come from, or <see langword="null"/> for a product's label.</param>
     /// <exception cref="ArgumentOutOfRangeException">
@@ -123,6 +125,9 @@ public sealed record LimingMaterial
     /// <returns>For instance <c>ground limestone (100 % calcium carbonate equivalent)</c>.</returns>
     public override string ToString() =>
         $"{Name} ({Guard.Number(Math.Round(Fraction * 100, 1, MidpointRounding.AwayFromZero))} % calcium carbonate equivalent)";
+
+    // No carbonate neutralises more than pure magnesium carbonate: 118.7 % by molar masses, printed as 119.
+    internal bool IsTooStrongForACarbonate => Form == LimeForm.Carbonate && Fraction > 1.2;
 
     internal double Fraction => Boundary.Fraction(CalciumCarbonateEquivalent);
 

@@ -35,9 +35,11 @@ public abstract record LimingMethod
     /// <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>. The table gives no depth.
     /// </summary>
     /// <remarks>
-    /// The table's columns are light, loams and heavy soils. Our reading: sand, loamy sand and sandy loam are light; sandy clay, silty
-    /// clay and clay are heavy; the rest are loams. Between rows a straight line, our reading too; above pH 6.0 and below 5.0 the table
-    /// is silent and the method refuses.
+    /// The table's columns are light soils (very sandy), loams and heavy soils. Our reading: sand and loamy sand are light; sandy loam, loam,
+    /// silt loam and silt are loams; sandy clay loam, clay loam, silty clay loam and all clays are heavy. The figures are those of 6, 7 and 8
+    /// t/ha for each pH unit up to 6.7, which the British farm guide gives for sands and loamy sands, for sandy loams and silt loams, and for
+    /// clay loams and clays (from memory). Between rows a straight line, our reading too; above pH 6.0 and below 5.0 the table is silent and
+    /// the method refuses.
     /// </remarks>
     public static LimingMethod UkGardenTexture { get; } = new UkGardenTextureLiming();
 
@@ -116,16 +118,11 @@ public abstract record LimingMethod
     /// <returns>The method.</returns>
     public static LimingMethod NorthCarolina(ResidualLime? residual = null) => new NorthCarolinaLiming(residual);
 
-    /// <summary>Whether a soil report holds all that the method needs.</summary>
+    /// <summary>What the method needs and a soil report does not hold, to ask a grower for.</summary>
     /// <param name="soil">The report.</param>
-    /// <param name="missing">The members of <see cref="SoilReport"/> that are needed and absent; empty where none is.</param>
-    /// <returns><see langword="true"/> where nothing is missing.</returns>
+    /// <returns>The names of members of <see cref="SoilReport"/>; none where all is there.</returns>
     /// <exception cref="ArgumentNullException">The report is <see langword="null"/>.</exception>
-    public bool CanUse(SoilReport soil, out IReadOnlyList<string> missing)
-    {
-        missing = ValueList<string>.Of(Missing(Guard.NotNull(soil)));
-        return missing.Count == 0;
-    }
+    public IReadOnlyList<string> Missing(SoilReport soil) => ValueList<string>.Of(Absent(Guard.NotNull(soil)));
 
     /// <summary>Whether the method answers for a soil and a target: all it needs is there, and inside what it was published for.</summary>
     /// <param name="soil">The report.</param>
@@ -148,14 +145,14 @@ public abstract record LimingMethod
     /// <summary>The exception that says why the method does not answer, or nothing where it does.</summary>
     internal ArgumentException? Refusal(SoilReport soil, Ph target)
     {
-        string[] missing = [.. Missing(soil)];
+        string[] missing = [.. Absent(soil)];
         if (missing.Length > 0)
             return new ArgumentException($"{nameof(soil)} has no {string.Join(" and no ", missing)}, which '{Method.Name}' needs.", nameof(soil));
         return IsAtTarget(soil, target) ? null : Outside(soil, target);
     }
 
     /// <summary>The members of the report that are needed and absent.</summary>
-    internal abstract IEnumerable<string> Missing(SoilReport soil);
+    internal abstract IEnumerable<string> Absent(SoilReport soil);
 
     /// <summary>Why a complete report of a soil below the target is outside what the method was published for.</summary>
     internal abstract ArgumentException? Outside(SoilReport soil, Ph target);

@@ -31,7 +31,7 @@ internal sealed record NorthCarolinaLiming(ResidualLime? Residual) : LimingMetho
 
     internal override LimingFacts Facts => Known;
 
-    internal override IEnumerable<string> Missing(SoilReport soil)
+    internal override IEnumerable<string> Absent(SoilReport soil)
     {
         if (soil.PhInWater is null)
             yield return nameof(SoilReport.PhInWater);

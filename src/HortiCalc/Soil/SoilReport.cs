@@ -10,7 +10,7 @@ namespace HortiCalc.Soil;
 /// <remarks>Immutable; equal when all members are equal.</remarks>
 /// <example><code>
 /// SoilReport soil = new() { PhInWater = new Ph(5.4), Texture = SoilTexture.SandyLoam };
-/// Console.WriteLine(LimingMethod.UkGardenTexture.CanUse(soil, out _));
+/// Console.WriteLine(LimingMethod.PennStateTurf.Missing(soil)[0]);   // ExchangeableAcidity
 /// </code></example>
 public sealed record SoilReport
 {

@@ -13,7 +13,7 @@ internal abstract record TextureLiming : LimingMethod
     /// <summary>Whether the table names the texture class itself, so that nothing of ours is read into it.</summary>
     internal virtual bool IsNamed(SoilTexture texture, string heading) => LimeRules.Words(texture) == heading;
 
-    internal sealed override IEnumerable<string> Missing(SoilReport soil)
+    internal sealed override IEnumerable<string> Absent(SoilReport soil)
     {
         if (soil.PhInWater is null)
             yield return nameof(SoilReport.PhInWater);

@@ -43,9 +43,9 @@ internal sealed record UkGardenTextureLiming : TextureTableLiming
 
     internal override string Heading(SoilTexture texture) => texture switch
     {
-        SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam => Light,
-        SoilTexture.SandyClay or SoilTexture.SiltyClay or SoilTexture.Clay => Heavy,
-        _ => Loams,
+        SoilTexture.Sand or SoilTexture.LoamySand => Light,
+        SoilTexture.SandyLoam or SoilTexture.Loam or SoilTexture.SiltLoam or SoilTexture.Silt => Loams,
+        _ => Heavy,
     };
 
     internal override bool IsNamed(SoilTexture texture, string heading) => texture == SoilTexture.Loam;

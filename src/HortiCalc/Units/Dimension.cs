@@ -20,4 +20,18 @@ internal static class Dimension
 
     public static double NotNegative(Length value, string parameter) =>
         Guard.Within(Boundary.Metres(value), 0, LargestMetres, "m", parameter);
+
+    /// <summary>The length as a shape keeps it, so that 6 inches and 15.24 centimetres are one; see <see cref="HouseUnits"/>.</summary>
+    public static Length PositiveKept(Length value, string parameter)
+    {
+        Positive(value, parameter);
+        return HouseUnits.Normalise(value);
+    }
+
+    /// <inheritdoc cref="PositiveKept"/>
+    public static Length NotNegativeKept(Length value, string parameter)
+    {
+        NotNegative(value, parameter);
+        return HouseUnits.Normalise(value);
+    }
 }

@@ -142,6 +142,24 @@ public class BedEdges
         Assert.Contains("depth was -0.1 m; allowed: from 0 to 1000000 m", refused.Message, StringComparison.Ordinal);
     }
 
+    // In binary fractions 6 inches are 0.15239999999999998 m; 7 % is 7.000000000000001 % by way of 0.07.
+    [Fact]
+    public void Equals_OneSizeInOtherUnits_IsOneBed()
+    {
+        Length inches = Length.FromInches(6);
+        Length centimetres = Length.FromCentimeters(15.24);
+        Assert.Equal(Bed.Circle(centimetres), Bed.Circle(inches));
+        Assert.Equal(Bed.Rectangle(centimetres, M(2)), Bed.Rectangle(inches, Length.FromCentimeters(200)));
+        Assert.Equal(Bed.Triangle(centimetres, centimetres, centimetres), Bed.Triangle(inches, inches, inches));
+        Assert.Equal(Bed.LShape(M(1), M(1), centimetres, centimetres), Bed.LShape(M(1), M(1), inches, inches));
+        Assert.Equal(new BedCorner(centimetres, centimetres), new BedCorner(inches, inches));
+        Assert.Equal(
+            AmendmentLayer.LooseOnTop(centimetres, Ratio.FromPercent(7)), AmendmentLayer.LooseOnTop(inches, Ratio.FromDecimalFractions(0.07)));
+    }
+
+    [Fact]
+    public void BedCorner_ToString_IsThePlace() => Assert.Equal("(4 m, -1.5 m)", At(4, -1.5).ToString());
+
     [Fact]
     public void ToString_EveryShape_IsOneHonestLine()
     {

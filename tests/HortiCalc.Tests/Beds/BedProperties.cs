@@ -167,10 +167,11 @@ public class BedProperties
     [Property]
     public bool Bed_InFeetOrMetres_IsTheSameBed(PositiveInt a, PositiveInt b)
     {
-        double aFeet = 1 + a.Get % 100;
-        double bFeet = 1 + b.Get % 100;
+        int aFeet = 1 + a.Get % 100;
+        int bFeet = 1 + b.Get % 100;
+        // As a person would write the metres: in decimal, without the noise of binary fractions.
         return Bed.Rectangle(Length.FromFeet(aFeet), Length.FromFeet(bFeet))
-                == Bed.Rectangle(Length.FromMeters(aFeet * 0.3048), Length.FromMeters(bFeet * 0.3048))
+                == Bed.Rectangle(Length.FromMeters((double)(aFeet * 0.3048m)), Length.FromCentimeters((double)(bFeet * 30.48m)))
             && Near(Bed.Circle(Length.FromFeet(aFeet)).Area.SquareFeet, Math.PI * aFeet * aFeet / 4);
     }
 

@@ -140,6 +140,31 @@ public class SupplyEdges
     }
 
     [Fact]
+    public void MassOf_AtTheLiftingGuideline_WarnsFromThereOn()
+    {
+        BulkDensity water = new("x", BulkMaterial.Sand, MoistureState.Wet, Density.FromKilogramsPerCubicMeter(1000), Own);
+        Assert.Empty(water.MassOf(L(15.9)).Cautions);
+        Caution lifting = Assert.Single(water.MassOf(L(16)).Cautions);
+        Assert.Equal(("load.heavy", CautionLevel.Danger), (lifting.Code, lifting.Level));
+    }
+
+    [Fact]
+    public void Cautions_WhereSomebodyCanBeHurt_AreDangers() => Assert.Equal(
+        [CautionLevel.Danger, CautionLevel.Note, CautionLevel.Care, CautionLevel.Danger],
+        [BedCautions.HeavyLoad.Level, BedCautions.WeightOfWater.Level, BedCautions.Salts.Level, BedCautions.Dust.Level]);
+
+    [Fact]
+    public void For_WoodByMoisture_GivesWhatTheSourcesCallDryAndGreen()
+    {
+        Assert.Equal(["wood chips, shredded", "dry wood chips"], BulkDensities.For(BulkMaterial.Wood, MoistureState.Dry).Select(wood => wood.Name));
+        Assert.Equal(["green wood chips"], BulkDensities.For(BulkMaterial.Wood, MoistureState.Moist).Select(wood => wood.Name));
+    }
+
+    [Fact]
+    public void ToBuy_NeedThatExceedsItsBagsByAHair_LeavesExactlyNothing() =>
+        Assert.Equal(0, Bags.ToBuy(L(0.1 + 0.2), L(0.1)).LeftOver.Liters);
+
+    [Fact]
     public void For_EveryMaterial_HasAtLeastOneFigure() =>
         Assert.All(Enum.GetValues<BulkMaterial>(), material => Assert.NotEmpty(BulkDensities.For(material)));
 

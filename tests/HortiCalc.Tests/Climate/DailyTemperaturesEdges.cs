@@ -75,6 +75,41 @@ public class DailyTemperaturesEdges
         Assert.Throws<ArgumentOutOfRangeException>("unit", () => DailyTemperatures.Create(Start, [1], [2], (TemperatureUnit)999));
 
     [Fact]
+    public void FromMinima_NoneOrImpossible_IsRefused()
+    {
+        Assert.Throws<ArgumentException>("minima", () => DailyTemperatures.FromMinima(Start, [], TemperatureUnit.DegreeCelsius));
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
+            "minima", () => DailyTemperatures.FromMinima(Start, [1, -140], TemperatureUnit.DegreeFahrenheit));
+
+        Assert.Contains("minima on 2024-02-29 was -140 °F; allowed: from -130 to 140 °F", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void MinimumOn_OutsideTheSeries_IsRefused()
+    {
+        DailyTemperatures nights = DailyTemperatures.FromMinima(Start, [1], TemperatureUnit.DegreeCelsius);
+
+        Assert.Throws<ArgumentOutOfRangeException>("date", () => nights.MinimumOn(Start.AddDays(1)));
+        Assert.Throws<ArgumentOutOfRangeException>("date", () => nights.MaximumOn(Start.AddDays(-1)));
+    }
+
+    [Fact]
+    public void Accumulate_MinimaAlone_IsRefusedWithWhatIsMissing()
+    {
+        DailyTemperatures nights = DailyTemperatures.FromMinima(Start, [1, 2], TemperatureUnit.DegreeCelsius);
+
+        ArgumentException refused = Assert.Throws<ArgumentException>("days", () => DegreeDays.Accumulate(
+            nights,
+            new DegreeDayThresholds(Temperature.FromDegreesCelsius(5)),
+            DegreeDayMethod.SingleSine,
+            UpperCutoff.None,
+            maximumMissing: Ratio.FromPercent(100)));
+
+        Assert.Contains("2 of 2 missing", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("one day with its minimum and its maximum", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void FromDays_TheSameDateTwice_IsRefusedByDate()
     {
         DailyTemperature day = new(Start, Temperature.FromDegreesCelsius(1), Temperature.FromDegreesCelsius(2));

@@ -18,12 +18,16 @@ public class DailyTemperaturesProperties
     }
 
     [Property]
-    public void FromDays_KnownDaysInAnyOrder_GiveTheSeriesBack(AnyRecord record, int seed)
+    public void FromDays_KnownDaysInAnyOrder_GiveThemBack(AnyRecord record, int seed)
     {
         DailyTemperature[] days = [.. record.Days.KnownDays()];
         new Random(seed).Shuffle(days);
 
-        Assert.Equal(record.Days, DailyTemperatures.FromDays(days));
+        DailyTemperatures back = DailyTemperatures.FromDays(days);
+
+        Assert.Equal((record.Days.Start, record.Days.End), (back.Start, back.End));
+        Assert.Equal(record.Days.KnownDays(), back.KnownDays());
+        Assert.Equal(record.Days.Missing, back.Missing);
     }
 
     [Property]
@@ -32,6 +36,11 @@ public class DailyTemperaturesProperties
         Assert.Equal(record.Days.MissingCount, record.Days.Missing.Count);
         Assert.Equal(record.Days.Count, record.Days.MissingCount + record.Days.KnownDays().Count());
         Assert.All(record.Days.Missing, date => Assert.Null(record.Days[date]));
+        Assert.All(record.Days.Missing, date => Assert.True(record.Days.MinimumOn(date) is null || record.Days.MaximumOn(date) is null));
+        Assert.InRange(
+            record.Days.MissingCount,
+            Math.Max(record.Days.MissingMinimaCount, record.Days.MissingMaximaCount),
+            record.Days.MissingMinimaCount + record.Days.MissingMaximaCount);
     }
 
     [Property]

@@ -25,15 +25,31 @@ public class DailyTemperaturesTests
     }
 
     [Fact]
-    public void Create_OneTemperatureOfADayMissing_MakesTheWholeDayMissing()
+    public void Create_OneTemperatureOfADayMissing_MakesTheDayMissingAndKeepsTheOther()
     {
         DailyTemperatures days = FiveDays();
 
-        Assert.True(double.IsNaN(days.MinimaCelsius[1]) && double.IsNaN(days.MaximaCelsius[1]));
-        Assert.True(double.IsNaN(days.MinimaCelsius[2]) && double.IsNaN(days.MaximaCelsius[2]));
+        Assert.Equal((2, 1, 1), (days.MissingCount, days.MissingMinimaCount, days.MissingMaximaCount));
+        Assert.Null(days.MinimumOn(new DateOnly(2024, 2, 28)));
+        Assert.Equal(Temperature.FromDegreesCelsius(8), days.MaximumOn(new DateOnly(2024, 2, 28)));
+        Assert.Equal(Temperature.FromDegreesCelsius(2), days.MinimumOn(new DateOnly(2024, 2, 29)));
+        Assert.Null(days.MaximumOn(new DateOnly(2024, 2, 29)));
         Assert.Null(days[new DateOnly(2024, 2, 29)]);
         Assert.False(days.TryGet(new DateOnly(2024, 2, 29), out DailyTemperature? day));
         Assert.Null(day);
+    }
+
+    [Fact]
+    public void FromMinima_NightsAlone_KnowsThemAndNoWholeDay()
+    {
+        DailyTemperatures nights = DailyTemperatures.FromMinima(LateFebruary, [32, double.NaN, 14], TemperatureUnit.DegreeFahrenheit);
+
+        Assert.Equal((3, 3, 1, 3), (nights.Count, nights.MissingCount, nights.MissingMinimaCount, nights.MissingMaximaCount));
+        Assert.Equal(Temperature.FromDegreesCelsius(0), nights.MinimumOn(LateFebruary));
+        Assert.Empty(nights.KnownDays());
+        Assert.Equal("2024-02-27 to 2024-02-29: 3 days, 3 missing (1 minima, 3 maxima), lowest -10 °C", nights.ToString());
+        Assert.Equal(nights, DailyTemperatures.Create(
+            LateFebruary, [0, double.NaN, -10], [double.NaN, double.NaN, double.NaN], TemperatureUnit.DegreeCelsius));
     }
 
     [Fact]
@@ -105,7 +121,8 @@ public class DailyTemperaturesTests
     {
         DailyTemperatures days = DailyTemperatures.Create(LateFebruary, [1, double.NaN], [3, 4], TemperatureUnit.DegreeCelsius);
 
-        Assert.Equal(days, DailyTemperatures.Create(LateFebruary, [1, double.NaN], [3, double.NaN], TemperatureUnit.DegreeCelsius));
+        Assert.Equal(days, DailyTemperatures.Create(LateFebruary, [1, double.NaN], [3, 4], TemperatureUnit.DegreeCelsius));
+        Assert.NotEqual(days, DailyTemperatures.Create(LateFebruary, [1, double.NaN], [3, double.NaN], TemperatureUnit.DegreeCelsius));
         Assert.NotEqual(days, DailyTemperatures.Create(LateFebruary.AddDays(1), [1, double.NaN], [3, 4], TemperatureUnit.DegreeCelsius));
         Assert.NotEqual(days, DailyTemperatures.Create(LateFebruary, [1, double.NaN], [3.1, 4], TemperatureUnit.DegreeCelsius));
         Assert.NotEqual(days, DailyTemperatures.Create(LateFebruary, [1, 2], [3, 4], TemperatureUnit.DegreeCelsius));
@@ -114,11 +131,14 @@ public class DailyTemperaturesTests
     [Fact]
     public void ToString_Series_IsOneLine()
     {
-        Assert.Equal("2024-02-27 to 2024-03-02: 5 days, 2 missing, -1.5 °C to 13.5 °C", FiveDays().ToString());
+        Assert.Equal("2024-02-27 to 2024-03-02: 5 days, 2 missing (1 minima, 1 maxima), -1.5 °C to 13.5 °C", FiveDays().ToString());
         Assert.Equal(
-            "2024-02-27 to 2024-03-02: 5 days, 2 missing, 29,3 °F to 56,3 °F", FiveDays().ToString("U", CultureInfo.GetCultureInfo("de-DE")));
+            "2024-02-27 to 2024-03-02: 5 days, 2 missing (1 minima, 1 maxima), 29,3 °F to 56,3 °F", FiveDays().ToString("U", CultureInfo.GetCultureInfo("de-DE")));
         Assert.Equal(
             "2024-02-27 to 2024-02-27: 1 day, 1 missing, no temperature known",
+            DailyTemperatures.Create(LateFebruary, [double.NaN], [double.NaN], TemperatureUnit.DegreeCelsius).ToString());
+        Assert.Equal(
+            "2024-02-27 to 2024-02-27: 1 day, 1 missing (1 minima, 0 maxima), highest 3 °C",
             DailyTemperatures.Create(LateFebruary, [double.NaN], [3], TemperatureUnit.DegreeCelsius).ToString());
         Assert.Equal("2024-03-01: 4 °C to 13.5 °C", FiveDays()[new DateOnly(2024, 3, 1)]!.ToString());
     }
@@ -138,7 +158,7 @@ public class DailyTemperaturesTests
         string json = JsonSerializer.Serialize(FiveDays(), HortiCalcJsonContext.Default.DailyTemperatures);
 
         Assert.Equal(
-            """{"start":"2024-02-27","unit":"\u00B0C","minima":[-1.5,null,null,4,5.25],"maxima":[6,null,null,13.5,9]}""", json);
+            """{"start":"2024-02-27","unit":"\u00B0C","minima":[-1.5,null,2,4,5.25],"maxima":[6,8,null,13.5,9]}""", json);
         Assert.Equal(FiveDays(), JsonSerializer.Deserialize(json, HortiCalcJsonContext.Default.DailyTemperatures));
     }
 

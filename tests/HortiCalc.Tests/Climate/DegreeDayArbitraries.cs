@@ -62,8 +62,12 @@ public static class DegreeDayArbitraries
         for (int day = 0; day < minima.Length; day++)
         {
             maxima[day] = minima[day] + ranges[day];
-            if (dice[day] == 1 && day > 0 && day < minima.Length - 1)
-                minima[day] = double.NaN;
+            if (dice[day] != 1 || day == 0 || day == minima.Length - 1)
+                continue;
+
+            // The minimum, the maximum or both.
+            minima[day] = day % 3 == 0 ? minima[day] : double.NaN;
+            maxima[day] = day % 3 == 1 ? maxima[day] : double.NaN;
         }
 
         return DailyTemperatures.Create(new DateOnly(2015, 1, 1).AddDays(start), minima, maxima, TemperatureUnit.DegreeCelsius);

@@ -232,6 +232,17 @@ public class DegreeDayProperties
     }
 
     [Property]
+    public void Accumulate_DaysThatLackOneTemperature_CountAsThoseThatLackBoth(AnyRecord record, AnyMethod any, bool interpolated)
+    {
+        DailyTemperatures whole = DailyTemperatures.FromDays(record.Days.KnownDays());
+        MissingDays missingDays = interpolated ? MissingDays.Interpolated : MissingDays.LeftOut;
+
+        Assert.Equal(
+            DegreeDays.Accumulate(whole, Spring, any.Method, any.Cutoff, missingDays: missingDays, maximumMissing: Ratio.FromPercent(100)),
+            DegreeDays.Accumulate(record.Days, Spring, any.Method, any.Cutoff, missingDays: missingDays, maximumMissing: Ratio.FromPercent(100)));
+    }
+
+    [Property]
     public void MissingDays_LeftOut_NeverCountMoreThanInterpolated(AnyRecord record, AnyMethod any)
     {
         DegreeDaySeries leftOut = Sum(record.Days, any);

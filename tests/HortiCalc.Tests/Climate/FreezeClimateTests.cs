@@ -24,7 +24,7 @@ public class FreezeClimateTests
         FreezeClimate climate = Climate(2001, 2012, [.. springs, .. autumns]);
 
         NormalFreezeDates spring = Assert.IsType<NormalFreezeDates>(climate.LastInSpring.GivenAFreeze);
-        Assert.Equal(new MonthDay(4, 15), spring.MeanDate);
+        Assert.Equal(new MonthDay(4, 15), spring.MiddleDate);
         Assert.Equal(Math.Sqrt(52), spring.StandardDeviation.Days, 1e-9); // variance of 0, 2, .. 22 with n - 1: 4 × 12 × 13 / 12
         Assert.Equal(100, climate.LastInSpring.ShareOfSeasonsWithFreeze.Percent, 1e-12);
         Assert.Equal(12, climate.LastInSpring.Seasons);
@@ -63,7 +63,7 @@ public class FreezeClimateTests
         FreezeClimate climate = Climate(2001, 2012, [.. FreezeRecords.EveryYear(2001, 2012, 2, 29)]);
 
         NormalFreezeDates spring = Assert.IsType<NormalFreezeDates>(climate.LastInSpring.GivenAFreeze);
-        Assert.Equal(new MonthDay(2, 28), spring.MeanDate);
+        Assert.Equal(new MonthDay(2, 28), spring.MiddleDate);
         Assert.Equal(0, spring.StandardDeviation.Days);
         Assert.Contains(climate.Seasons, season => season.LastFreeze == new DateOnly(2004, 2, 29));
     }
@@ -248,7 +248,7 @@ public class FreezeClimateTests
             new DateOnly(2001, 1, 1), new DateOnly(2012, 12, 31), date => 5 + 10 * Math.Cos(date.DayOfYear * Math.Tau / 365));
         Assert.Equal(Hemisphere.Southern, FreezeClimate.FromDaily(south, Freezing).Hemisphere);
 
-        FreezeClimate given = FreezeClimate.FromDaily(south, Freezing, new FreezeClimateOptions(latitude: Angle.FromDegrees(-33)));
+        FreezeClimate given = FreezeClimate.FromDaily(south, Freezing, new FreezeClimateOptions(Hemisphere.Southern));
         Assert.DoesNotContain(given.LastInSpring.Cautions, caution => caution.Code == "freeze.hemisphere-from-data");
         Assert.Equal(new MonthDay(2, 1), given.SeasonStart);
     }
@@ -301,7 +301,7 @@ public class FreezeClimateTests
             new DateOnly(1991, 1, 1), minima, [.. minima.Select(minimum => minimum + 10)], TemperatureUnit.DegreeCelsius);
 
         FreezeClimate freeze = FreezeClimate.FromDaily(
-            days, threshold: Temperature.FromDegreesCelsius(0), new FreezeClimateOptions(latitude: Angle.FromDegrees(51.5)));
+            days, threshold: Temperature.FromDegreesCelsius(0), new FreezeClimateOptions(Hemisphere.Northern));
         Estimate<MonthDay>? plantOut = freeze.LastInSpring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(10));
         Estimate<Ratio> risk = freeze.FirstInAutumn.ChanceOfFreezeBefore(new MonthDay(10, 1));
         Estimate<Duration> season = freeze.SeasonWithoutFreeze.LengthWithChanceOfLongerSeason(Ratio.FromPercent(90));

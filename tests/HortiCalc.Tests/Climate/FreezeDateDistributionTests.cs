@@ -144,7 +144,7 @@ public class FreezeDateDistributionTests
             "365 days: last freeze none, first 2003-12-20", new FreezeFreePeriod(new DateOnly(2003, 8, 1), null, new DateOnly(2003, 12, 20)).ToString());
         Assert.Equal(
             "southern, seasons from 24 Jan, left out at 10 missing days, MixedNormal",
-            new FreezeClimateOptions(latitude: Angle.FromDegrees(-30), seasonStart: new MonthDay(1, 24)).ToString());
+            new FreezeClimateOptions(Hemisphere.Southern, seasonStart: new MonthDay(1, 24)).ToString());
         Assert.Equal("hemisphere from the record, seasons from midsummer, left out at 10 missing days, MixedNormal", new FreezeClimateOptions().ToString());
         Assert.Equal(
             "spring of the season from 2004-08-01: gone", new LeftOutSeason(new DateOnly(2004, 8, 1), FreezeSide.Spring, 12, "gone").ToString());

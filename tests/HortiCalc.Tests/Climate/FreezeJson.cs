@@ -55,7 +55,7 @@ public class FreezeJson
         foreach (FreezeClimateOptions options in new[]
         {
             new FreezeClimateOptions(),
-            new FreezeClimateOptions(Hemisphere.Southern, Angle.FromDegrees(-33.5), new MonthDay(1, 24), 5),
+            new FreezeClimateOptions(Hemisphere.Southern, new MonthDay(1, 24), 5),
         })
         {
             Assert.Equal(options, JsonSerializer.Deserialize(JsonSerializer.Serialize(options, Json.FreezeClimateOptions), Json.FreezeClimateOptions));

@@ -24,8 +24,8 @@ public class FreezeProperties
     {
         for (int day = -181; day < 181; day++)
         {
-            MonthDay date = From(freeze.Dates.MeanDate, day);
-            MonthDay next = From(freeze.Dates.MeanDate, day + 1);
+            MonthDay date = From(freeze.Dates.MiddleDate, day);
+            MonthDay next = From(freeze.Dates.MiddleDate, day + 1);
             Assert.True(Fraction(freeze.Spring.ChanceOfFreezeAfter(next)) <= Fraction(freeze.Spring.ChanceOfFreezeAfter(date)));
             Assert.True(Fraction(freeze.Autumn.ChanceOfFreezeBefore(next)) >= Fraction(freeze.Autumn.ChanceOfFreezeBefore(date)));
         }
@@ -53,7 +53,7 @@ public class FreezeProperties
     [Property]
     public void DateWithChance_OfTheChanceOfADate_IsThatDate(AnyFreeze freeze, sbyte days)
     {
-        MonthDay date = From(freeze.Dates.MeanDate, (int)(days / 128.0 * 2.5 * freeze.StandardDeviationDays));
+        MonthDay date = From(freeze.Dates.MiddleDate, (int)(days / 128.0 * 2.5 * freeze.StandardDeviationDays));
         Ratio later = freeze.Spring.ChanceOfFreezeAfter(date).Value;
         Ratio earlier = freeze.Autumn.ChanceOfFreezeBefore(date).Value;
 
@@ -181,8 +181,8 @@ public class FreezeProperties
     [Property(MaxTest = 40)]
     public void FromDaily_MovedByHalfAYearAndTheEquator_IsTheSameFromItsCut(AnyFreezeRecord record)
     {
-        FreezeClimate north = FreezeClimate.FromDaily(Place(record, new MonthDay(8, 1)), Zero, new FreezeClimateOptions(latitude: Angle.FromDegrees(48)));
-        FreezeClimate south = FreezeClimate.FromDaily(Place(record, new MonthDay(2, 1)), Zero, new FreezeClimateOptions(latitude: Angle.FromDegrees(-48)));
+        FreezeClimate north = FreezeClimate.FromDaily(Place(record, new MonthDay(8, 1)), Zero, new FreezeClimateOptions(Hemisphere.Northern));
+        FreezeClimate south = FreezeClimate.FromDaily(Place(record, new MonthDay(2, 1)), Zero, new FreezeClimateOptions(Hemisphere.Southern));
 
         Assert.Equal(north.LastInSpring.ShareOfSeasonsWithFreeze.Percent, south.LastInSpring.ShareOfSeasonsWithFreeze.Percent, 1e-9);
         Assert.Equal(north.LastInSpring.HasDates, south.LastInSpring.HasDates);
@@ -221,6 +221,17 @@ public class FreezeProperties
         foreach ((FreezeSeason colder, FreezeSeason warmer) in low.Seasons.Zip(high.Seasons).Where(pair => pair.First.IsSpringKnown && pair.Second.IsSpringKnown))
             Assert.True(colder.LastFreeze is null || warmer.LastFreeze >= colder.LastFreeze);
         Assert.True(high.LastInSpring.Share >= low.LastInSpring.Share - 1e-12);
+    }
+
+    [Property(MaxTest = 40)]
+    public void FromDaily_MinimaAlone_AreEnough(AnyFreezeRecord record)
+    {
+        DailyTemperatures whole = Place(record, new MonthDay(8, 1));
+        DailyTemperatures nights = DailyTemperatures.FromMinima(whole.Start, whole.MinimaCelsius, TemperatureUnit.DegreeCelsius);
+
+        Assert.Equal(
+            FreezeClimate.FromDaily(whole, Zero, new FreezeClimateOptions(Hemisphere.Northern)),
+            FreezeClimate.FromDaily(nights, Zero, new FreezeClimateOptions(Hemisphere.Northern)));
     }
 
     [Property(MaxTest = 40)]

@@ -131,6 +131,29 @@ public class ContainerEdges
     }
 
     [Fact]
+    public void Equals_OneSizeInOtherUnits_IsOneContainer()
+    {
+        Length inches = Length.FromInches(6);
+        Length centimetres = Length.FromCentimeters(15.24);
+        Assert.Equal(Container.Round(centimetres, centimetres), Container.Round(inches, inches));
+        Assert.Equal(Container.SquareTapered(centimetres, centimetres, centimetres), Container.SquareTapered(inches, inches, inches));
+        Assert.Equal(Container.Rectangular(centimetres, centimetres, centimetres), Container.Rectangular(inches, inches, inches));
+        Assert.Equal(
+            MediumRecipes.JohnInnesSeed.ForBatch(L(10), Ratio.FromPercent(7)), MediumRecipes.JohnInnesSeed.ForBatch(L(10), Ratio.FromDecimalFractions(0.07)));
+    }
+
+    [Fact]
+    public void MediumPortion_ToString_IsVolumeAndMaterial() => Assert.Equal("70 L loam", new MediumPortion("loam", L(70)).ToString());
+
+    [Fact]
+    public void MediumRecipe_WithAComponentMissing_IsRefusedByItsPlace()
+    {
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => new MediumRecipe("x", [new MediumComponent("peat", 1), null!], MediumRecipes.JohnInnesSeed.Source));
+        Assert.Equal("components", refused.ParamName);
+        Assert.Contains("no item at 1", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ToString_EveryShape_IsOneHonestLine()
     {
         Assert.Equal("round, 17 cm across the top, 12 cm at the base, 13 cm high, 2.17 L to the brim", Container.RoundTapered(Cm(17), Cm(12), Cm(13)).ToString());

@@ -71,6 +71,7 @@ public class EstimateTests
         Assert.Equal(1 / 0.2032, perMetre.Range!.Low, 1e-9);
         Assert.Equal(1 / 0.1016, perMetre.Range.High, 1e-9);
         Assert.InRange(perMetre.Value, perMetre.Range.Low, perMetre.Range.High);
+        Assert.Equal(Samples.Depth.Range!.Meaning, perMetre.Range.Meaning);
     }
 
     [Fact]

@@ -26,6 +26,14 @@ public class EvidenceJsonTests
         Same(new Estimate<Ph>(new Ph(6.4999), Samples.Method));
         Same(new Estimate<DateOnly>(new DateOnly(2024, 2, 29), Samples.Method));
         Same(new Estimate<int>(12, Open));
+        Same(new Estimate<Area>(Area.FromSquareFeet(32), Samples.Method));
+        Same(new Estimate<VolumeConcentration>(VolumeConcentration.FromPercent(3), Samples.Method));
+        Same(new Estimate<MassFraction>(MassFraction.FromPercent(54), Samples.Method));
+        Same(new Estimate<TemperatureDelta>(TemperatureDelta.FromDegreesFahrenheit(9), Samples.Method));
+        Same(new Estimate<Angle>(Angle.FromDegrees(12.5), Samples.Method));
+        Same(new Estimate<ReciprocalArea>(ReciprocalArea.FromInverseSquareFeet(4), Samples.Method));
+        Same(new Estimate<ExchangeableCharge>(ExchangeableCharge.FromCentimolesPerKilogram(11), Samples.Method));
+        Same(new Estimate<VolumetricCharge>(VolumetricCharge.FromCentimolesPerLitre(1.2), Samples.Method));
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public class HazardTests
         MixIngredients.Water, MixIngredients.HouseholdBleach, MixIngredients.CalciumHypochlorite, MixIngredients.Vinegar, MixIngredients.CitricAcid,
         MixIngredients.Ammonia, MixIngredients.AmmoniumFertiliser, MixIngredients.RubbingAlcohol, MixIngredients.HydrogenPeroxide,
         MixIngredients.ConcentratedHydrogenPeroxide, MixIngredients.QuaternaryAmmonium, MixIngredients.LiquidSoap, MixIngredients.HorticulturalOil,
-        MixIngredients.VegetableOil, MixIngredients.WettableSulfur, MixIngredients.BakingSoda,
+        MixIngredients.VegetableOil, MixIngredients.WettableSulfur, MixIngredients.LimeSulfur, MixIngredients.BakingSoda,
     ];
 
     private static MixIngredient[] Some(int[] picks) => [.. picks.Select(pick => Known[(int)((uint)pick % Known.Length)])];
@@ -34,6 +34,20 @@ public class HazardTests
 
     [Fact]
     public void Of_PeroxideAndCitricAcid_FindsNothing() => Assert.Empty(Hazards.Of(MixIngredients.CitricAcid, MixIngredients.HydrogenPeroxide));
+
+    [Theory]
+    [InlineData("vinegar")]
+    [InlineData("citric-acid")]
+    public void Of_LimeSulfurAndAnAcid_FindsHydrogenSulfide(string key)
+    {
+        Danger danger = Assert.Single(Hazards.Of(MixIngredients.LimeSulfur, Known.Single(ingredient => ingredient.Key == key)));
+        Assert.Equal("hydrogen sulfide", danger.Pair.Result);
+        Assert.Equal(CautionLevel.Danger, danger.Pair.Caution.Level);
+    }
+
+    [Fact]
+    public void Of_OilAndLimeSulfur_FindsBurntLeaves() => Assert.Equal(
+        "burnt leaves", Assert.Single(Hazards.Of(MixIngredients.HorticulturalOil, MixIngredients.LimeSulfur)).Pair.Result);
 
     [Fact]
     public void Of_AListOfSeveral_GivesEveryDanger()

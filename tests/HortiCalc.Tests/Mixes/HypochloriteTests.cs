@@ -38,7 +38,7 @@ public class HypochloriteTests
     [Fact]
     public void Convention_ForHouseholdBleach_IsWithinFivePercentOfTheChlorineByDefinition()
     {
-        HypochloriteLabel convention = HypochloriteLabel.PercentTakenAsWeightPerVolume(MassFraction.FromPercent(6));
+        HypochloriteLabel convention = HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(6));
         HypochloriteLabel defined = HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(6), Household);
         double ratio = defined.AvailableChlorine.GramsPerLiter / convention.AvailableChlorine.GramsPerLiter;
         Assert.InRange(ratio, 1.0, 1.05);
@@ -65,12 +65,14 @@ public class HypochloriteTests
             Hypochlorite.MakeUpTo(Volume.FromLiters(10), bleach, target).Cautions,
             Hypochlorite.AddTo(Volume.FromLiters(10), bleach, target).Cautions,
             Hypochlorite.StrengthOf(bleach, MixRatio.OneIn(10)).Cautions,
+            Hypochlorite.PowderFor(Volume.FromLiters(10), MassFraction.FromPercent(70), target).Cautions,
         ];
         foreach (IReadOnlyList<Caution> cautions in answers)
         {
             Assert.Contains(cautions, caution => caution.Code == "bleach.never-with-acid" && caution.Level == CautionLevel.Danger);
             Assert.Contains(cautions, caution => caution.Code == "bleach.never-with-ammonia" && caution.Level == CautionLevel.Danger);
             Assert.Contains(cautions, caution => caution.Code == "mix.ventilate");
+            Assert.Contains(cautions, caution => caution.Code == "bleach.corrodes");
             Assert.Contains(cautions, caution => caution.Code == "mix.label-decides");
         }
     }
@@ -79,7 +81,7 @@ public class HypochloriteTests
     public void Answers_ByTheConvention_NameItAsTheMethodAndSayWhatItLeavesOut()
     {
         Estimate<MassConcentration> level = Hypochlorite.StrengthOf(
-            HypochloriteLabel.PercentTakenAsWeightPerVolume(MassFraction.FromPercent(5.25)), MixRatio.OneIn(128));
+            HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(5.25)), MixRatio.OneIn(128));
         Assert.Equal(Hypochlorite.FromPercentAsWeightPerVolume, level.Method);
         Assert.Contains(level.Cautions, caution => caution.Code == "bleach.density-ignored");
         Assert.NotEqual(Hypochlorite.FromPercentAsWeightPerVolume, Hypochlorite.StrengthOf(Label(PositiveInt.NewPositiveInt(5)), MixRatio.OneIn(2)).Method);
@@ -119,6 +121,36 @@ public class HypochloriteTests
         return HypochloriteLabel.SodiumHypochlorite(share, Density.FromKilogramsPerCubicMeter(kilograms + 10)).AvailableChlorine
             > HypochloriteLabel.SodiumHypochlorite(share, Density.FromKilogramsPerCubicMeter(kilograms)).AvailableChlorine;
     }
+
+    [Fact]
+    public void PowderFor_DryChlorine_WarnsOfFireFirst()
+    {
+        Estimate<Mass> powder = Hypochlorite.PowderFor(Volume.FromLiters(10), MassFraction.FromPercent(70), MassConcentration.FromMilligramsPerLiter(500));
+        Assert.Equal(7.1, powder.Value.Grams, 1);
+        Assert.Equal(("bleach.dry-chlorine", CautionLevel.Danger), (powder.Cautions[0].Code, powder.Cautions[0].Level));
+    }
+
+    [Property]
+    public bool PowderFor_HalfAsStrongAPowder_TakesTwiceAsMuch(PositiveInt share, PositiveInt level)
+    {
+        MassFraction strong = MassFraction.FromPercent(2 + (share.Get % 90));
+        MassConcentration target = MassConcentration.FromMilligramsPerLiter(1 + (level.Get % 8_000));
+        return Near.Equal(
+            Hypochlorite.PowderFor(Volume.FromLiters(5), MassFraction.FromPercent(strong.Percent / 2), target).Value.Grams,
+            2 * Hypochlorite.PowderFor(Volume.FromLiters(5), strong, target).Value.Grams);
+    }
+
+    [Theory]
+    [InlineData(0, 70, 500, "total")]
+    [InlineData(1, 0, 500, "powder")]
+    [InlineData(1, -1, 500, "powder")]
+    [InlineData(1, 101, 500, "powder")]
+    [InlineData(1, 70, 0, "availableChlorine")]
+    [InlineData(1, 70, -1, "availableChlorine")]
+    public void PowderFor_Impossible_IsRefused(double litres, double percent, double milligramsPerLitre, string parameter) => Assert.Equal(
+        parameter,
+        Assert.Throws<ArgumentOutOfRangeException>(() => Hypochlorite.PowderFor(
+            Volume.FromLiters(litres), MassFraction.FromPercent(percent), MassConcentration.FromMilligramsPerLiter(milligramsPerLitre))).ParamName);
 
     [Fact]
     public void Label_ByMassWithoutDensity_IsRefused() => Assert.Equal("density", Assert.Throws<ArgumentNullException>(() =>

@@ -54,6 +54,10 @@ public class MixRatioTests
     }
 
     [Fact]
+    public void Then_BeyondAnyNumber_IsRefused() => Assert.Equal(
+        "next", Assert.Throws<ArgumentOutOfRangeException>(() => MixRatio.OneIn(1e300).Then(MixRatio.OneIn(1e300))).ParamName);
+
+    [Fact]
     public void Then_OneInTenTwice_IsOneInAHundred() => Assert.Equal(MixRatio.OneIn(100), MixRatio.OneIn(10).Then(MixRatio.PartsToParts(1, 9)));
 
     [Fact]

@@ -18,6 +18,12 @@ public class RecipeTests
 
     private static MixRecipe Any(PositiveInt value) => Recipes.ElementAt(value.Get % Recipes.Count());
 
+    private static MixRecipe AnyWithWater(PositiveInt value)
+    {
+        MixRecipe[] known = [.. Recipes.Where(recipe => recipe != SanitisingRecipes.ToolsAlcoholPennState)];
+        return known[value.Get % known.Length];
+    }
+
     private static Volume Litres(PositiveInt value) => Volume.FromLiters(0.1 + (value.Get % 5_000 / 10.0));
 
     private static double LiquidLitres(RecipeBatch batch, bool high) => batch.Amounts.OfType<VolumeAmount>()
@@ -86,19 +92,40 @@ public class RecipeTests
     [MemberData(nameof(All))]
     public void Recipes_EachOne_HasTheCautionsOfItsKind(string key)
     {
-        MixRecipe recipe = Find(key);
-        if (recipe.Uses.Contains(MixUse.Foliage))
-        {
-            Assert.Contains(recipe.Cautions, caution => caution.Code == "foliar.test-first");
-            Assert.Contains(recipe.Cautions, caution => caution.Code == "foliar.no-heat-or-drought");
-        }
+        string[] codes = [.. Find(key).Cautions.Select(caution => caution.Code)];
+        IngredientClass[] classes = [.. Find(key).Doses.SelectMany(dose => dose.Ingredient.Classes)];
+        if (Find(key).Uses.Contains(MixUse.Foliage))
+            Assert.Equal(3, codes.Intersect(["foliar.test-first", "foliar.no-heat-or-drought", "foliar.bees"]).Count());
         else
-        {
-            Assert.Contains(recipe.Cautions, caution => caution.Code == "bleach.never-with-acid");
-            Assert.Contains(recipe.Cautions, caution => caution.Code == "bleach.never-with-ammonia");
-            Assert.Contains(recipe.Cautions, caution => caution.Code == "mix.ventilate");
-            Assert.Contains(recipe.Cautions, caution => caution.Code == "bleach.make-fresh");
-        }
+            Assert.Contains("mix.ventilate", codes);
+        Assert.Equal(
+            classes.Contains(IngredientClass.Hypochlorite) ? 5 : 0,
+            codes.Intersect(
+                ["bleach.never-with-acid", "bleach.never-with-ammonia", "bleach.never-with-others", "bleach.make-fresh", "bleach.corrodes"]).Count());
+        Assert.Equal(
+            classes.Contains(IngredientClass.Alcohol) ? 2 : 0, codes.Intersect(["alcohol.flammable", "alcohol.never-with-bleach"]).Count());
+        Assert.Equal(classes.Contains(IngredientClass.Oil) ? 2 : 0, codes.Intersect(["foliar.oil-and-sulfur", "foliar.oil-in-cold"]).Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Recipes_OfBleachForPotsToolsOrBenches_SayToRinseWhatPlantsTouch(string key)
+    {
+        MixRecipe recipe = Find(key);
+        bool meetsPlants = recipe.Uses.Intersect([MixUse.Pots, MixUse.Tools, MixUse.Benches]).Any();
+        bool isBleach = recipe.Doses[0].Ingredient == MixIngredients.HouseholdBleach;
+        Assert.Equal(meetsPlants && isBleach, recipe.Cautions.Any(caution => caution.Code == "mix.rinse"));
+    }
+
+    [Fact]
+    public void MakeUpTo_AlcoholForTools_TakesNoWaterAndSaysSo()
+    {
+        RecipeBatch batch = SanitisingRecipes.ToolsAlcoholPennState.MakeUpTo(Volume.FromMilliliters(500));
+        Assert.Equal(0, batch.Water.High.Liters);
+        Assert.StartsWith("500 mL of rubbing alcohol make 500 mL; 70 % alcohol, undiluted (Penn State) [", batch.ToString(), StringComparison.Ordinal);
+        IReadOnlyList<DisplayRow> rows = ((IDisplayable)batch).ToDisplay(TextStyle.Default).Rows;
+        Assert.DoesNotContain(rows, row => row.Label == "water");
+        Assert.Contains(rows, row => row is { Label: "afterwards", Text: "let it dry, do not rinse" });
     }
 
     [Theory]
@@ -115,9 +142,9 @@ public class RecipeTests
     }
 
     [Property]
-    public bool AddTo_AnyRecipe_ConservesVolume(PositiveInt recipe, PositiveInt volume)
+    public bool AddTo_AnyRecipeWithWater_ConservesVolume(PositiveInt recipe, PositiveInt volume)
     {
-        RecipeBatch batch = Any(recipe).AddTo(Litres(volume));
+        RecipeBatch batch = AnyWithWater(recipe).AddTo(Litres(volume));
         return Near.Equal(LiquidLitres(batch, false) + Litres(volume).Liters, batch.TotalLow.Liters)
             && Near.Equal(LiquidLitres(batch, true) + Litres(volume).Liters, batch.TotalHigh.Liters);
     }

@@ -10,8 +10,7 @@ public class StrengthTests
     public void ByMass_WithoutDensity_HasNoMassPerVolume()
     {
         StrengthByMass strength = Strength.ByMass(MassFraction.FromPercent(6));
-        Assert.False(strength.TryToMassPerVolume(out StrengthPerVolume? none));
-        Assert.Null(none);
+        Assert.Null(strength.Density);
         Assert.Contains("density", Assert.Throws<InvalidOperationException>(() => strength.ToMassPerVolume()).Message, StringComparison.Ordinal);
     }
 

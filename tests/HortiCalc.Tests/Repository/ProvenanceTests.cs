@@ -14,6 +14,7 @@ public partial class ProvenanceTests
         ["heliyon-gdd-variants"] = "prints formulas; worked examples of extension services check the one taken from it",
         ["california-degree-day-glossary"] = "defines triangle and sine; quadrature of the curve and computed tables check them",
         ["noaa-normals-1981-2010-freeze"] = "says how chances are meant; the tables of the older normals check the distribution",
+        ["castle-hill-quarry-lime"] = "says that lime goes in proportion to depth; half for half the depth is checked against another bulletin",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 

@@ -58,6 +58,14 @@ public partial class PublicSurfaceTests
             && !(type.IsAbstract && !type.IsDefined(typeof(JsonPolymorphicAttribute)))
             && !HortiCalcJson.Options.TryGetTypeInfo(type, out _)));
 
+    // The text that the compiler makes of a record is in the culture of the machine.
+    [Fact]
+    public void Types_Public_SayThemselvesWhatTheyAre() =>
+        Assert.Empty(Public.Where(type =>
+            !type.IsEnum && !type.IsInterface && !type.IsAbstract && !type.IsSubclassOf(typeof(Exception))
+            && type.GetMethod(nameof(ToString), Type.EmptyTypes) is { } text
+            && (text.DeclaringType!.Assembly != type.Assembly || text.IsDefined(typeof(CompilerGeneratedAttribute)))));
+
     private static IEnumerable<MethodBase> Methods() => Public
         .Where(type => !type.IsSubclassOf(typeof(Delegate)))
         .SelectMany(type => type.GetMethods().Cast<MethodBase>().Concat(type.GetConstructors()));

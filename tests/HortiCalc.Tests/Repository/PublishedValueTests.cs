@@ -31,4 +31,8 @@ public class PublishedValueTests
             ReferenceLibrary.Values,
             value => value.Note.Length == 0 && (value.Step.Length > 0 || value.Gap.Length > 0 || value.Status != ReferenceStatus.Agrees));
     }
+
+    [Fact]
+    public void Calculations_ReadBackFromATable_AreCalculationsInUse() =>
+        Assert.Empty(Calculations.ReadBack.Except(ReferenceLibrary.Values.Select(value => value.Calculation)));
 }

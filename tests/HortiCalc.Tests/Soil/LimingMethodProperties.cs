@@ -168,7 +168,7 @@ public class LimingMethodProperties
         {
             bool can = method.CanUse(soil, target, out string reason);
             ArgumentException? refusal = (ArgumentException?)Record.Exception(() => Liming.Requirement(soil, target, method));
-            return can == refusal is null && reason == (refusal?.Message ?? "") && (method.CanUse(soil, out IReadOnlyList<string> missing) || (!can && missing.Count > 0));
+            return can == refusal is null && reason == (refusal?.Message ?? "") && (method.Missing(soil).Count == 0 || !can);
         });
     }
 
@@ -185,7 +185,7 @@ public class LimingMethodProperties
                 && need.Grams() >= 0
                 && codes.Length > 0
                 && need.Rate.Method == method.Method
-                && (need.Grams() == 0 || codes.Intersect(["lime.methods-differ", "lime.retest", "lime.manure"]).Count() == 3);
+                && (need.Grams() == 0 || codes.Intersect(["lime.methods-differ", "lime.retest", "lime.manure", "lime.dust"]).Count() == 4);
         });
     }
 
