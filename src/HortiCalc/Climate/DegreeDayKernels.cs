@@ -19,7 +19,8 @@ internal static class DegreeDayKernels
     /// <summary>Counts by the widest lanes that the processor itself has: in software they would be many times slower than plain numbers.</summary>
     /// <returns>Whether every extreme was missing or within the limits, and no maximum below its minimum.</returns>
     public static bool Count(DegreeDayRule rule, UpperCutoff cutoff, in DayRun run) =>
-        Vector512.IsHardwareAccelerated ? Count<Lanes512>(rule, cutoff, run)
+        run.Destination.Length == 1 ? Count<SingleLane>(rule, cutoff, run)
+        : Vector512.IsHardwareAccelerated ? Count<Lanes512>(rule, cutoff, run)
         : Vector256.IsHardwareAccelerated ? Count<Lanes256>(rule, cutoff, run)
         : Vector128.IsHardwareAccelerated ? Count<Lanes128>(rule, cutoff, run)
         : Count<SingleLane>(rule, cutoff, run);

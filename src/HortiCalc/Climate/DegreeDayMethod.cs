@@ -310,9 +310,12 @@ public sealed record DegreeDayMethod
     /// <summary>Refuses a cutoff that the method is not defined for, and one that lacks its threshold.</summary>
     internal void Require(DegreeDayThresholds thresholds, UpperCutoff cutoff)
     {
-        Guard.Defined(cutoff);
-        if (Array.IndexOf(cutoffs, cutoff) < 0)
+        if (!cutoffs.AsSpan().Contains(cutoff))
+        {
+            Guard.Defined(cutoff);
             throw new ArgumentException($"cutoff was {cutoff}; allowed with the method '{this}': {string.Join(", ", Cutoffs)}.", nameof(cutoff));
+        }
+
         if (cutoff != UpperCutoff.None && thresholds.Upper is null)
         {
             throw new ArgumentException(

@@ -75,7 +75,7 @@ internal readonly struct HourlySine<TLanes, TCutoff>(TLanes lower, TLanes upper)
         TLanes sum = TLanes.All(0);
         foreach (double wave in Hours)
             sum += Rate(mean + amplitude * TLanes.All(wave));
-        return sum * TLanes.All(1.0 / 12);
+        return sum / TLanes.All(12);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
