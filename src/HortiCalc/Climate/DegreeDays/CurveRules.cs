@@ -125,7 +125,18 @@ internal readonly struct DoubleCourse<TLanes, TCourse>(TCourse course) : IDayRul
     public TLanes Count(TLanes minimum, TLanes maximum, TLanes nextMinimum)
     {
         TLanes next = TLanes.WhereNotAbove(nextMinimum, nextMinimum, nextMinimum, minimum);
-        TLanes down = course.Area(TLanes.Lesser(next, maximum), TLanes.Greater(next, maximum));
-        return SingleCourse<TLanes, TCourse>.Finished(Day<TLanes>.Mean(course.Area(minimum, maximum), down));
+        TLanes low = minimum;
+        TLanes high = maximum;
+        TLanes sum = TLanes.All(0);
+
+        // A loop, and not the course written out twice: the compiler would give up on putting so much in line.
+        for (int half = 0; half < 2; half++)
+        {
+            sum += course.Area(low, high);
+            low = TLanes.Lesser(next, maximum);
+            high = TLanes.Greater(next, maximum);
+        }
+
+        return SingleCourse<TLanes, TCourse>.Finished(sum * TLanes.All(0.5));
     }
 }
