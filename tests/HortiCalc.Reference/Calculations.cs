@@ -13,6 +13,7 @@ public static class Calculations
         HeatCalculations.All,
         DegreeDayCalculations.All,
         FreezeCalculations.All,
+        ChillCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>
@@ -21,6 +22,7 @@ public static class Calculations
     /// </summary>
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
+        "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "hazard.result",
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
         "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",

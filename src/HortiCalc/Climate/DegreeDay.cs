@@ -8,7 +8,7 @@ namespace HortiCalc.Climate;
 /// <param name="Sum">The sum from the first day counted to the end of this one.</param>
 public readonly record struct DegreeDay(DateOnly Date, ThermalTime? Value, ThermalTime Sum)
 {
-    /// <summary>The day in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>2024-05-17: 8.5 °C·d, 120 °C·d so far</c>.</returns>
-    public override string ToString() => $"{AirTemperature.Text(Date)}: {Value?.ToString() ?? "missing"}, {Sum} so far";
+    /// <summary>The day, what it adds and the sum, in Celsius-days and invariant culture.</summary>
+    /// <returns>For instance <c>2024-05-12: 6.5 °C·d, 112.5 °C·d in all</c>.</returns>
+    public override string ToString() => $"{AirTemperature.Text(Date)}: {Value?.ToString() ?? "missing"}, {Sum} in all";
 }

@@ -47,10 +47,16 @@ namespace HortiCalc.Json;
         typeof(DailyTemperaturesConverter),
         typeof(DegreeDayMethodConverter),
         typeof(DegreeDaySeriesConverter),
+        typeof(HourlyTemperaturesConverter),
+        typeof(HourlyAccumulationConverter),
+        typeof(ChillModelConverter),
+        typeof(DiurnalCurveConverter),
+        typeof(DaylightMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
         // An application's own options hold these too, so that an enumeration is a word there as it is here.
+        typeof(JsonStringEnumConverter<AccumulationUnit>),
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
@@ -159,6 +165,15 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(TimeReached))]
 [JsonSerializable(typeof(DegreeDayTotal))]
 [JsonSerializable(typeof(DegreeDayComparison))]
+[JsonSerializable(typeof(HourlyTemperatures))]
+[JsonSerializable(typeof(Estimate<HourlyTemperatures>))]
+[JsonSerializable(typeof(HourlyAccumulation))]
+[JsonSerializable(typeof(ChillModel))]
+[JsonSerializable(typeof(ChillRequirement))]
+[JsonSerializable(typeof(ChillFulfilment))]
+[JsonSerializable(typeof(DiurnalCurve))]
+[JsonSerializable(typeof(DaylightMethod))]
+[JsonSerializable(typeof(Estimate<Angle>))]
 [JsonSerializable(typeof(Estimate<MonthDay>))]
 [JsonSerializable(typeof(Estimate<Ratio>))]
 [JsonSerializable(typeof(Estimate<Duration>))]

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -30,4 +31,6 @@ public sealed record MassDose : RecipeDose
 
     internal override MixAmount For(Volume lowBasis, Volume highBasis) =>
         new MassAmount(Ingredient, Dilution.ProductFor(Low, lowBasis), Dilution.ProductFor(High, highBasis));
+
+    private protected override string RateText(TextStyle style) => MixAmount.Span(Low, High, style);
 }

@@ -30,7 +30,7 @@ public abstract record MixAmount : IFormattable
     internal abstract string Span(TextStyle style);
 
     /// <summary>Both ends as text, or one of them where they read the same.</summary>
-    private protected static string Span(object low, object high, TextStyle style)
+    internal static string Span(object low, object high, TextStyle style)
     {
         string lowText = QuantityText.Of(low, style);
         string highText = QuantityText.Of(high, style);

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -21,4 +22,10 @@ public abstract record RecipeDose
 
     /// <summary>The dose for so much of the basis: the low one for the first volume, the high one for the second.</summary>
     internal abstract MixAmount For(Volume lowBasis, Volume highBasis);
+
+    /// <summary>The dose in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>10 % by volume of household bleach</c>.</returns>
+    public sealed override string ToString() => $"{RateText(TextStyle.Default)} of {Ingredient.Name}";
+
+    private protected abstract string RateText(TextStyle style);
 }

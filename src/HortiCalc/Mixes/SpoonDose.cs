@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -25,4 +26,6 @@ public sealed record SpoonDose : RecipeDose
 
     internal override MixAmount For(Volume lowBasis, Volume highBasis) =>
         new VolumeAmount(Ingredient, Dilution.ProductFor(Rate, lowBasis), Dilution.ProductFor(Rate, highBasis));
+
+    private protected override string RateText(TextStyle style) => QuantityText.Of(Rate, style);
 }

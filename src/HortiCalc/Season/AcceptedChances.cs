@@ -62,4 +62,8 @@ public sealed record AcceptedChances
         Guard.Between(Boundary.Fraction(chance) * 100, 0, 100, "%", parameter);
         return HouseUnits.Normalise(chance);
     }
+
+    /// <summary>The chances in invariant culture.</summary>
+    /// <returns>For instance <c>cold after planting 10 %, freeze before pruning heals 10 %, ...</c>.</returns>
+    public override string ToString() => ToString(TextStyle.Default);
 }

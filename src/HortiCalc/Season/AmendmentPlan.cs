@@ -38,4 +38,8 @@ public sealed record AmendmentPlan
 
     /// <summary>The volume of one bag, or <see langword="null"/> where it comes loose.</summary>
     public Volume? Bag { get; }
+
+    /// <summary>The material and how it is spread, in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>garden compost: 10 cm layer, ...</c>.</returns>
+    public override string ToString() => $"{Material}: {Layer}";
 }

@@ -1,4 +1,5 @@
 using HortiCalc.Beds;
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 
@@ -32,4 +33,9 @@ public sealed record BedPlan
 
     /// <summary>What is spread on it.</summary>
     public IReadOnlyList<AmendmentPlan> Amendments { get; }
+
+    /// <summary>The bed, its shape and its crop, in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>wall bed: 4.8 m² of tomato</c>.</returns>
+    public override string ToString() =>
+        $"{Name}: {QuantityText.Of(Shape.Area, TextStyle.Default)} of {Crop}";
 }

@@ -39,9 +39,11 @@ public sealed record ColdNightChance : DateReason
 
     internal override string Text(PlanStep step, TextStyle style)
     {
-        string chance = $"{QuantityText.Of(Chance, style)} chance of {QuantityText.Of(Threshold, style)} or colder";
+        string chance = Text(style);
         if (WeeksBefore is int from && WeeksBeforeUntil is int to)
             return $"{to} to {from} weeks before a {chance}";
         return IsSpring(step) ? $"{chance} afterwards" : $"{chance} by next day";
     }
+
+    internal override string Text(TextStyle style) => $"{QuantityText.Of(Chance, style)} chance of {QuantityText.Of(Threshold, style)} or colder";
 }

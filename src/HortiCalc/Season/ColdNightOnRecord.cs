@@ -33,4 +33,7 @@ public sealed record ColdNightOnRecord : DateReason
             _ => $"before the earliest {cold} in {seasons} autumns; too few for a chance",
         };
     }
+
+    internal override string Text(TextStyle style) =>
+        $"{QuantityText.Of(Threshold, style)} or colder in {QuantityText.Of(Seasons, style)} seasons; too few for a chance";
 }

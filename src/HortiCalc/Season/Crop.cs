@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -84,4 +85,9 @@ public sealed record Crop
 
     /// <summary>Whether it is a shrub whose last pruning must heal before the first freeze of autumn.</summary>
     public bool PrunedBeforeAutumn { get; }
+
+    /// <summary>The crop and what it stands, in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>tomato: pH 5.5 to 6.8, hurt at 0 °C, 60 cm by 90 cm</c>.</returns>
+    public override string ToString() =>
+        $"{Name}: pH {Guard.Number(LowestPh.Value)} to {Guard.Number(HighestPh.Value)}, hurt at {QuantityText.Of(HurtAt, TextStyle.Default)}, {Spacing}";
 }

@@ -23,4 +23,11 @@ public abstract record DateReason
 
     /// <summary>Whether a job is one of spring: cold nights are then those still to come, else those that have come.</summary>
     private protected static bool IsSpring(PlanStep step) => step is PlanStep.Sow or PlanStep.PlantOut or PlanStep.SetOutside;
+
+    /// <summary>The reason in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>10 % chance of -1 °C or colder</c>.</returns>
+    public sealed override string ToString() => Text(TextStyle.Default);
+
+    /// <summary>The reason where it is not said which step it is for.</summary>
+    internal virtual string Text(TextStyle style) => Text(PlanStep.Harvest, style);
 }

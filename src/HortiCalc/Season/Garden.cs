@@ -87,4 +87,12 @@ public sealed record Garden
         if (names.FirstOrDefault(name => !seen.Add(name)) is string twice)
             throw new ArgumentException($"{parameter} held the name '{twice}' twice; allowed: each name once.", parameter);
     }
+
+    /// <summary>The place, the year and how much is planned.</summary>
+    /// <returns>For instance <c>Larkmere Halt, season of 2027: 6 crops, 4 beds, 2 lots of pots, 2 mixes</c>.</returns>
+    public override string ToString() =>
+        $"{Site.Name}, season of {Guard.Number(SpringYear)}: {Counted(Crops.Count, "crop", "crops")}, {Counted(Beds.Count, "bed", "beds")}, "
+        + $"{Counted(Pots.Count, "lot of pots", "lots of pots")}, {Counted(Mixes.Count, "mix", "mixes")}";
+
+    private static string Counted(int count, string one, string many) => $"{Guard.Number(count)} {(count == 1 ? one : many)}";
 }

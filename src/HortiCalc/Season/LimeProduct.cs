@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Soil;
 using HortiCalc.Units;
 using UnitsNet;
@@ -23,4 +24,8 @@ public sealed record LimeProduct
 
     /// <summary>The mass of one bag.</summary>
     public Mass Bag { get; }
+
+    /// <summary>The material and its bag, in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>dolomite in bags of 12.5 kg</c>.</returns>
+    public override string ToString() => $"{Material.Name} in bags of {QuantityText.Of(Bag, TextStyle.Default)}";
 }

@@ -14,4 +14,8 @@ public abstract record Maturity
     }
 
     internal abstract string Text(TextStyle style);
+
+    /// <summary>The need in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>70 days</c>.</returns>
+    public sealed override string ToString() => Text(TextStyle.Default);
 }

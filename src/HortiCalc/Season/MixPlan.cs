@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Mixes;
 using HortiCalc.Units;
 using UnitsNet;
@@ -35,4 +36,8 @@ public sealed record MixPlan
     internal MixRecipe Known { get; }
 
     private static IEnumerable<MixRecipe> Recipes => SanitisingRecipes.All.Concat(FoliarRecipes.All);
+
+    /// <summary>The mix, its batch and its recipe, in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>pots and tools: 10 L of bleach-penn-state</c>.</returns>
+    public override string ToString() => $"{Name}: {QuantityText.Of(Batch, TextStyle.Default)} of {Recipe}";
 }

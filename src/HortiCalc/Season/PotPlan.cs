@@ -77,4 +77,8 @@ public sealed record PotPlan
 
     /// <summary>Whether the pots come indoors for the winter.</summary>
     public bool WintersIndoors { get; }
+
+    /// <summary>The pots, their number and their crop.</summary>
+    /// <returns>For instance <c>terrace pots: 6 of lemon verbena</c>.</returns>
+    public override string ToString() => $"{Name}: {Guard.Number(Count)} of {Crop}";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -36,4 +37,9 @@ public sealed record Raising
 
     /// <summary>Weeks from sowing or taking cuttings to potting on, or <see langword="null"/>.</summary>
     public int? WeeksToPotOn { get; }
+
+    /// <summary>What is started with, how many succeed and when they are planted out, in invariant culture.</summary>
+    /// <returns>For instance <c>seeds, 75 % succeed, 7 weeks to planting out</c>.</returns>
+    public override string ToString() =>
+        $"{(From == Propagule.Cutting ? "cuttings" : "seeds")}, {QuantityText.Of(Success, TextStyle.Default)} succeed, {Guard.Number(WeeksToPlantOut)} weeks to planting out";
 }

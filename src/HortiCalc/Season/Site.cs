@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Soil;
 using HortiCalc.Units;
@@ -36,4 +37,9 @@ public sealed record Site
 
     /// <summary>What is known of the soil, or <see langword="null"/>.</summary>
     public SoilReport? Soil { get; }
+
+    /// <summary>The place and where it is, in invariant culture.</summary>
+    /// <returns>For instance <c>Larkmere Halt, 46.2° north</c>.</returns>
+    public override string ToString() =>
+        $"{Name}, {QuantityText.Of(Latitude.Abs(), TextStyle.Default)} {(Boundary.Degrees(Latitude) < 0 ? "south" : "north")}";
 }

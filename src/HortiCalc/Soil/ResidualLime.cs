@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -49,4 +50,16 @@ public sealed record ResidualLime
     internal double CreditGramsPerSquareMetre => Boundary.GramsPerSquareMetre(Rate) * Math.Max(0, 1 - Months * ShareLostPerMonth);
 
     private double ShareLostPerMonth => SoilClass == NorthCarolinaSoilClass.Mineral ? 0.08 : 0.16;
+
+    /// <summary>The lime applied before, in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>100 g/m² of lime 6 months ago, on mineral soil</c>.</returns>
+    public override string ToString() =>
+        $"{QuantityText.Of(Rate, TextStyle.Default)} of lime {Guard.Number(Months)} {(Months == 1 ? "month" : "months")} ago, on {ClassName} soil";
+
+    private string ClassName => SoilClass switch
+    {
+        NorthCarolinaSoilClass.Mineral => "mineral",
+        NorthCarolinaSoilClass.MineralOrganic => "mineral-organic",
+        _ => "organic",
+    };
 }

@@ -42,4 +42,23 @@ public sealed record SoilReport
         get;
         init => field = value is { } texture ? Guard.Defined(texture, nameof(Texture)) : null;
     }
+
+    /// <summary>What the report holds, in invariant culture.</summary>
+    /// <returns>For instance <c>pH 5.4, sandy loam</c>.</returns>
+    public override string ToString() =>
+        string.Join(", ", Known()) is { Length: > 0 } known ? known : "nothing known";
+
+    private IEnumerable<string> Known()
+    {
+        if (PhInWater is { } ph)
+            yield return ph.ToString();
+        if (MehlichBufferPh is { } buffer)
+            yield return $"Mehlich buffer {buffer}";
+        if (ExchangeableAcidity is { } acidity)
+            yield return $"exchangeable acidity {acidity}";
+        if (BufferAcidity is { } bufferAcidity)
+            yield return $"buffer acidity {bufferAcidity}";
+        if (Texture is { } texture)
+            yield return LimeRules.Words(texture);
+    }
 }

@@ -17,7 +17,13 @@ public partial class ProvenanceTests
         ["ams-growing-degree-hour"] = "defines degree hours in words; quadrature and computed years check them",
         ["california-degree-day-glossary"] = "defines triangle and sine; quadrature of the curve and computed tables check them",
         ["noaa-normals-1981-2010-freeze"] = "says how chances are meant; the tables of the older normals check the distribution",
+        ["usno-approximate-sun"] = "prints formulas; an ephemeris checks the day lengths made with them",
+        ["usda-ars-air-temperature-sine"] = "prints a formula; an independent implementation checks it",
+        ["campbell-norman-1997"] = "prints formulas; their harmonics are checked as properties",
+        ["uc-chill-portions"] = "says in words which hours count and when counting begins",
+        ["hortgro-daily-positive-units"] = "says in words how a day is floored; an independent count of a year checks it",
         ["castle-hill-quarry-lime"] = "says that lime goes in proportion to depth; half for half the depth is checked against another bulletin",
+        ["cesaraccio-2004-chill-days"] = "prints the cases as formulas; quadrature of the triangle checks them",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 

@@ -64,7 +64,7 @@ public partial class PublicSurfaceTests
         Assert.Empty(Public.Where(type =>
             !type.IsEnum && !type.IsInterface && !type.IsAbstract && !type.IsSubclassOf(typeof(Exception))
             && type.GetMethod(nameof(ToString), Type.EmptyTypes) is { } text
-            && (text.DeclaringType!.Assembly != type.Assembly || text.IsDefined(typeof(CompilerGeneratedAttribute)))));
+            && (text.DeclaringType!.Assembly != type.Assembly || text.IsDefined(typeof(CompilerGeneratedAttribute), inherit: false))));
 
     private static IEnumerable<MethodBase> Methods() => Public
         .Where(type => !type.IsSubclassOf(typeof(Delegate)))

@@ -1,0 +1,5 @@
+using HortiCalc.Climate;
+
+namespace HortiCalc.Json;
+
+internal sealed class DiurnalCurveConverter() : KeyedConverter<DiurnalCurve>("diurnal curve", "sine-logarithm", DiurnalCurve.FromKey, method => method.Evidence.Key);
