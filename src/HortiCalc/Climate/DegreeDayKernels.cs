@@ -1,8 +1,12 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace HortiCalc.Climate;
 
 /// <summary>
-/// The degree days of each day of a run, from its minimum and maximum. Plain loops over spans: no allocation, no state, the
-/// same result whatever the split, a missing day (NaN) in, a missing day out. Without an upper threshold it is infinite.
+/// The degree days of each day of a run, from its minimum and maximum. No allocation, no state, the same bits whatever the split and the
+/// processor, a missing day (NaN) in, a missing day out. Without an upper threshold it is infinite. Any unit of temperature will do.
 /// </summary>
 internal static class DegreeDayKernels
 {
@@ -10,104 +14,132 @@ internal static class DegreeDayKernels
     /// A threshold and a day that are the same in Fahrenheit may differ by a few units of the last place in Celsius. What is
     /// not above this is nothing, so that a day exactly at the threshold counts exactly zero.
     /// </summary>
-    public const double NoiseCelsiusDays = 1e-12;
+    public const double Noise = 1e-12;
 
-    /// <summary>max(0, min(M, U) - L), M the mean of the two.</summary>
-    public static void SimpleAverage(
-        ReadOnlySpan<double> minimaCelsius, ReadOnlySpan<double> maximaCelsius, double lowerCelsius, double upperCelsius, Span<double> celsiusDays)
-    {
-        for (int day = 0; day < celsiusDays.Length; day++)
-            celsiusDays[day] = AboveNoise(Math.Min(Mean(minimaCelsius[day], maximaCelsius[day]), upperCelsius) - lowerCelsius);
-    }
+    /// <summary>Counts by the widest lanes that the processor itself has: in software they would be many times slower than plain numbers.</summary>
+    /// <returns>Whether every extreme was missing or within the limits, and no maximum below its minimum.</returns>
+    public static bool Count(DegreeDayRule rule, UpperCutoff cutoff, in DayRun run) =>
+        run.Destination.Length == 1 ? Count<SingleLane>(rule, cutoff, run)
+        : Vector512.IsHardwareAccelerated ? Count<Lanes512>(rule, cutoff, run)
+        : Vector256.IsHardwareAccelerated ? Count<Lanes256>(rule, cutoff, run)
+        : Vector128.IsHardwareAccelerated ? Count<Lanes128>(rule, cutoff, run)
+        : Count<SingleLane>(rule, cutoff, run);
 
-    /// <summary>max(0, M - L), M the mean of the minimum and of the maximum, the latter taken for U where it is above.</summary>
-    public static void CappedMaximumAverage(
-        ReadOnlySpan<double> minimaCelsius, ReadOnlySpan<double> maximaCelsius, double lowerCelsius, double upperCelsius, Span<double> celsiusDays)
+    /// <summary>Counts by lanes of one width.</summary>
+    public static bool Count<TLanes>(DegreeDayRule rule, UpperCutoff cutoff, in DayRun run)
+        where TLanes : struct, ILanes<TLanes>
     {
-        for (int day = 0; day < celsiusDays.Length; day++)
-            celsiusDays[day] = AboveNoise(Mean(minimaCelsius[day], Math.Min(maximaCelsius[day], upperCelsius)) - lowerCelsius);
-    }
-
-    /// <summary>M - L, M the mean of the two after each is brought within L and U.</summary>
-    public static void ClampedAverage(
-        ReadOnlySpan<double> minimaCelsius, ReadOnlySpan<double> maximaCelsius, double lowerCelsius, double upperCelsius, Span<double> celsiusDays)
-    {
-        for (int day = 0; day < celsiusDays.Length; day++)
+        TLanes lower = TLanes.All(run.Lower);
+        TLanes upper = TLanes.All(run.Upper);
+        return rule switch
         {
-            double low = Math.Clamp(minimaCelsius[day], lowerCelsius, upperCelsius);
-            double high = Math.Clamp(maximaCelsius[day], lowerCelsius, upperCelsius);
-            celsiusDays[day] = AboveNoise(Mean(low, high) - lowerCelsius);
-        }
+            DegreeDayRule.SimpleAverage => Run<TLanes, SimpleAverageRule<TLanes>>(new(lower, upper), run),
+            DegreeDayRule.CappedMaximum => Run<TLanes, CappedMaximumRule<TLanes>>(new(lower, upper), run),
+            DegreeDayRule.Clamped => Run<TLanes, ClampedRule<TLanes>>(new(lower, upper), run),
+            DegreeDayRule.CappedAndRaised => Run<TLanes, CappedAndRaisedRule<TLanes>>(new(lower, upper), run),
+            DegreeDayRule.ReflectedMaximum => Run<TLanes, ReflectedMaximumRule<TLanes>>(new(lower, upper), run),
+            DegreeDayRule.MaximumOnly => Run<TLanes, MaximumOnlyRule<TLanes>>(new(lower, upper), run),
+            DegreeDayRule.FourCase => Single<TLanes, AreaAbove<TLanes, FourCaseCurve<TLanes>, NoCutoff>>(new(lower, upper), run),
+            DegreeDayRule.SimpleAverageBelow => Single<TLanes, AreaBelow<TLanes, MeanCurve<TLanes>>>(new(lower), run),
+            DegreeDayRule.FourCaseBelow => Single<TLanes, AreaBelow<TLanes, FourCaseCurve<TLanes>>>(new(lower), run),
+            DegreeDayRule.TriangleBelow => Single<TLanes, AreaBelow<TLanes, TriangleCurve<TLanes>>>(new(lower), run),
+            DegreeDayRule.SineBelow => Single<TLanes, AreaBelow<TLanes, SineCurve<TLanes>>>(new(lower), run),
+            DegreeDayRule.Triangle => Curve<TLanes, TriangleCurve<TLanes>>(cutoff, lower, upper, run),
+            DegreeDayRule.Sine => Curve<TLanes, SineCurve<TLanes>>(cutoff, lower, upper, run),
+            DegreeDayRule.DoubleTriangle => DoubleCurve<TLanes, TriangleCurve<TLanes>>(cutoff, lower, upper, run),
+            DegreeDayRule.DoubleSine => DoubleCurve<TLanes, SineCurve<TLanes>>(cutoff, lower, upper, run),
+            _ => Hourly(cutoff, lower, upper, run),
+        };
     }
 
-    /// <summary>max(0, M - L), M the mean of the minimum, L where it is below, and of the maximum, U where it is above.</summary>
-    public static void CappedAndRaisedAverage(
-        ReadOnlySpan<double> minimaCelsius, ReadOnlySpan<double> maximaCelsius, double lowerCelsius, double upperCelsius, Span<double> celsiusDays)
-    {
-        for (int day = 0; day < celsiusDays.Length; day++)
+    private static bool Curve<TLanes, TCurve>(UpperCutoff cutoff, TLanes lower, TLanes upper, in DayRun run)
+        where TLanes : struct, ILanes<TLanes>
+        where TCurve : struct, ICurve<TLanes> => cutoff switch
         {
-            double low = Math.Max(minimaCelsius[day], lowerCelsius);
-            double high = Math.Min(maximaCelsius[day], upperCelsius);
-            celsiusDays[day] = AboveNoise(Mean(low, high) - lowerCelsius);
-        }
-    }
+            UpperCutoff.Horizontal => Single<TLanes, AreaAbove<TLanes, TCurve, HorizontalCutoff>>(new(lower, upper), run),
+            UpperCutoff.Intermediate => Single<TLanes, AreaAbove<TLanes, TCurve, IntermediateCutoff>>(new(lower, upper), run),
+            UpperCutoff.IntermediateBelowZero => Single<TLanes, AreaAbove<TLanes, TCurve, IntermediateBelowZeroCutoff>>(new(lower, upper), run),
+            UpperCutoff.Vertical => Single<TLanes, AreaAbove<TLanes, TCurve, VerticalCutoff>>(new(lower, upper), run),
+            _ => Single<TLanes, AreaAbove<TLanes, TCurve, NoCutoff>>(new(lower, upper), run),
+        };
 
-    /// <summary>The area of the triangle above L less that above U.</summary>
-    public static void SingleTriangle(
-        ReadOnlySpan<double> minimaCelsius, ReadOnlySpan<double> maximaCelsius, double lowerCelsius, double upperCelsius, Span<double> celsiusDays)
-    {
-        for (int day = 0; day < celsiusDays.Length; day++)
+    private static bool DoubleCurve<TLanes, TCurve>(UpperCutoff cutoff, TLanes lower, TLanes upper, in DayRun run)
+        where TLanes : struct, ILanes<TLanes>
+        where TCurve : struct, ICurve<TLanes> => cutoff switch
         {
-            double low = minimaCelsius[day];
-            double high = maximaCelsius[day];
-            celsiusDays[day] = AboveNoise(TriangleAbove(low, high, lowerCelsius) - TriangleAbove(low, high, upperCelsius));
-        }
-    }
+            UpperCutoff.Horizontal => Double<TLanes, AreaAbove<TLanes, TCurve, HorizontalCutoff>>(new(lower, upper), run),
+            UpperCutoff.Intermediate => Double<TLanes, AreaAbove<TLanes, TCurve, IntermediateCutoff>>(new(lower, upper), run),
+            UpperCutoff.IntermediateBelowZero => Double<TLanes, AreaAbove<TLanes, TCurve, IntermediateBelowZeroCutoff>>(new(lower, upper), run),
+            UpperCutoff.Vertical => Double<TLanes, AreaAbove<TLanes, TCurve, VerticalCutoff>>(new(lower, upper), run),
+            _ => Double<TLanes, AreaAbove<TLanes, TCurve, NoCutoff>>(new(lower, upper), run),
+        };
 
-    /// <summary>The area of the sine curve above L less that above U.</summary>
-    public static void SingleSine(
-        ReadOnlySpan<double> minimaCelsius, ReadOnlySpan<double> maximaCelsius, double lowerCelsius, double upperCelsius, Span<double> celsiusDays)
-    {
-        for (int day = 0; day < celsiusDays.Length; day++)
+    private static bool Hourly<TLanes>(UpperCutoff cutoff, TLanes lower, TLanes upper, in DayRun run)
+        where TLanes : struct, ILanes<TLanes> => cutoff switch
         {
-            double low = minimaCelsius[day];
-            double high = maximaCelsius[day];
-            celsiusDays[day] = AboveNoise(SineAbove(low, high, lowerCelsius) - SineAbove(low, high, upperCelsius));
+            UpperCutoff.Horizontal => Single<TLanes, HourlySine<TLanes, HorizontalCutoff>>(new(lower, upper), run),
+            UpperCutoff.Intermediate => Single<TLanes, HourlySine<TLanes, IntermediateCutoff>>(new(lower, upper), run),
+            UpperCutoff.IntermediateBelowZero => Single<TLanes, HourlySine<TLanes, IntermediateBelowZeroCutoff>>(new(lower, upper), run),
+            UpperCutoff.Vertical => Single<TLanes, HourlySine<TLanes, VerticalCutoff>>(new(lower, upper), run),
+            _ => Single<TLanes, HourlySine<TLanes, NoCutoff>>(new(lower, upper), run),
+        };
+
+    private static bool Single<TLanes, TCourse>(TCourse course, in DayRun run)
+        where TLanes : struct, ILanes<TLanes>
+        where TCourse : struct, ICourse<TLanes> => Run<TLanes, SingleCourse<TLanes, TCourse>>(new(course), run);
+
+    private static bool Double<TLanes, TCourse>(TCourse course, in DayRun run)
+        where TLanes : struct, ILanes<TLanes>
+        where TCourse : struct, ICourse<TLanes> => Run<TLanes, DoubleCourse<TLanes, TCourse>>(new(course), run);
+
+    private static bool Run<TLanes, TRule>(TRule rule, in DayRun run)
+        where TLanes : struct, ILanes<TLanes>
+        where TRule : struct, IDayRule<TLanes>
+    {
+        ref double minima = ref MemoryMarshal.GetReference(run.Minima);
+        ref double maxima = ref MemoryMarshal.GetReference(run.Maxima);
+        ref double next = ref MemoryMarshal.GetReference(TRule.UsesNextMinimum ? run.NextMinima : run.Minima);
+        ref double destination = ref MemoryMarshal.GetReference(run.Destination);
+        int count = run.Destination.Length;
+        TLanes lowest = TLanes.All(run.Lowest);
+        TLanes highest = TLanes.All(run.Highest);
+        TLanes worst = TLanes.All(0);
+
+        int day = 0;
+        for (; day <= count - TLanes.Width; day += TLanes.Width)
+        {
+            TLanes minimum = TLanes.Load(ref minima, day);
+            TLanes maximum = TLanes.Load(ref maxima, day);
+            TLanes nextMinimum = TRule.UsesNextMinimum ? TLanes.Load(ref next, day) : minimum;
+            worst = Worst(worst, minimum, maximum, nextMinimum, lowest, highest, TRule.UsesNextMinimum);
+            rule.Count(minimum, maximum, nextMinimum).Store(ref destination, day);
         }
+
+        // The days that do not fill the lanes are done one by one by the same operations, so that a split changes no bit.
+        for (; day < count; day++)
+        {
+            TLanes minimum = TLanes.All(Unsafe.Add(ref minima, day));
+            TLanes maximum = TLanes.All(Unsafe.Add(ref maxima, day));
+            TLanes nextMinimum = TRule.UsesNextMinimum ? TLanes.All(Unsafe.Add(ref next, day)) : minimum;
+            worst = Worst(worst, minimum, maximum, nextMinimum, lowest, highest, TRule.UsesNextMinimum);
+            Unsafe.Add(ref destination, day) = rule.Count(minimum, maximum, nextMinimum).First;
+        }
+
+        return !TLanes.AnyAbove(worst, 0);
     }
 
-    /// <summary>
-    /// The area between a temperature and the sides of a triangle that rises from the minimum to the maximum and falls back,
-    /// over one day. A constant day is wholly above or wholly at or below.
-    /// </summary>
-    public static double TriangleAbove(double minimumCelsius, double maximumCelsius, double thresholdCelsius)
+    /// <summary>By how much any extreme so far was out of order or out of range. What is missing is in order.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static TLanes Worst<TLanes>(
+        TLanes worst, TLanes minimum, TLanes maximum, TLanes nextMinimum, TLanes lowest, TLanes highest, bool usesNextMinimum)
+        where TLanes : struct, ILanes<TLanes>
     {
-        if (thresholdCelsius >= maximumCelsius)
-            return 0;
-        if (thresholdCelsius <= minimumCelsius)
-            return Mean(minimumCelsius, maximumCelsius) - thresholdCelsius;
-        double excessCelsius = maximumCelsius - thresholdCelsius;
-        return excessCelsius * excessCelsius / (2 * (maximumCelsius - minimumCelsius));
+        worst = TLanes.Greater(minimum - maximum, worst);
+        worst = TLanes.Greater(lowest - minimum, worst);
+        worst = TLanes.Greater(maximum - highest, worst);
+        if (!usesNextMinimum)
+            return worst;
+        worst = TLanes.Greater(lowest - nextMinimum, worst);
+        return TLanes.Greater(nextMinimum - highest, worst);
     }
-
-    /// <summary>
-    /// The area between a temperature K and a sine wave through the minimum and the maximum, over one day. With the amplitude A
-    /// and x = (K - M) / A it is A (sqrt(1 - x²) - x arccos x) / π, which is the printed form
-    /// ((M - K)(π/2 - θ) + A cos θ) / π with θ = arcsin x, but keeps its digits where the wave only grazes the threshold.
-    /// </summary>
-    public static double SineAbove(double minimumCelsius, double maximumCelsius, double thresholdCelsius)
-    {
-        if (thresholdCelsius >= maximumCelsius)
-            return 0;
-        if (thresholdCelsius <= minimumCelsius)
-            return Mean(minimumCelsius, maximumCelsius) - thresholdCelsius;
-        double amplitudeCelsius = (maximumCelsius - minimumCelsius) / 2;
-        double x = Math.Clamp((thresholdCelsius - Mean(minimumCelsius, maximumCelsius)) / amplitudeCelsius, -1, 1);
-        return amplitudeCelsius * (Math.Sqrt((1 - x) * (1 + x)) - x * Math.Acos(x)) / Math.PI;
-    }
-
-    private static double Mean(double minimumCelsius, double maximumCelsius) => (minimumCelsius + maximumCelsius) / 2;
-
-    // Written so that a missing day stays one.
-    private static double AboveNoise(double celsiusDays) => celsiusDays <= NoiseCelsiusDays ? 0 : celsiusDays;
 }
