@@ -11,6 +11,7 @@ public static class Calculations
         ContainerCalculations.All,
         MixCalculations.All,
         HeatCalculations.All,
+        DegreeDayCalculations.All,
         FreezeCalculations.All,
         ChillCalculations.All,
         SumCalculations.All,

@@ -2,5 +2,5 @@ using HortiCalc.Climate;
 
 namespace HortiCalc.Json;
 
-internal sealed class PhysiologicalDayMethodConverter() : KeyedConverter<PhysiologicalDayMethod>(
-    "physiological day method", "physiological-days.fahrenheit", PhysiologicalDayMethod.FromKey, method => method.Evidence.Key);
+internal sealed class PhysiologicalDayMethodConverter()
+    : KeyedConverter<PhysiologicalDayMethod>("physiological day method", "physiological-days.fahrenheit", PhysiologicalDayMethod.FromKey, method => method.Evidence.Key);

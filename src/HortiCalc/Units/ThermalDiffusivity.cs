@@ -45,24 +45,24 @@ public readonly record struct ThermalDiffusivity :
             value => FromSquareMetresPerDay(value * Boundary.SquareMetresPerSquareFoot)));
 
     /// <summary>A diffusivity in square millimetres a second.</summary>
-    /// <param name="value">0 or more.</param>
+    /// <param name="value">Greater than 0.</param>
     /// <returns>The diffusivity.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
-    public static ThermalDiffusivity FromSquareMillimetresPerSecond(double value) => new(Guard.NotNegative(value, SquareMillimetresPerSecondUnit));
+    /// <exception cref="ArgumentOutOfRangeException">The value is not greater than 0.</exception>
+    public static ThermalDiffusivity FromSquareMillimetresPerSecond(double value) => new(Guard.Positive(value, SquareMillimetresPerSecondUnit));
 
     /// <summary>A diffusivity in square metres a second.</summary>
-    /// <param name="value">0 or more.</param>
+    /// <param name="value">Greater than 0.</param>
     /// <returns>The diffusivity.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not greater than 0.</exception>
     public static ThermalDiffusivity FromSquareMetresPerSecond(double value) =>
-        new(Guard.NotNegative(value, "m²/s") * SquareMillimetresPerSquareMetre);
+        new(Guard.Positive(value, "m²/s") * SquareMillimetresPerSquareMetre);
 
     /// <summary>A diffusivity in square metres a day.</summary>
-    /// <param name="value">0 or more.</param>
+    /// <param name="value">Greater than 0.</param>
     /// <returns>The diffusivity.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not greater than 0.</exception>
     public static ThermalDiffusivity FromSquareMetresPerDay(double value) =>
-        new(Guard.NotNegative(value, "m²/d") * SquareMillimetresPerSquareMetre / SecondsPerDay);
+        new(Guard.Positive(value, "m²/d") * SquareMillimetresPerSquareMetre / SecondsPerDay);
 
     /// <summary>The diffusivity of a material from its conductivity and its heat capacity.</summary>
     /// <param name="conductivity">How well it conducts heat; greater than 0.</param>

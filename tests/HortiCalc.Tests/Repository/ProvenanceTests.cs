@@ -12,6 +12,9 @@ public partial class ProvenanceTests
     {
         ["mcmaster-wilhelm-1997"] = "names the two readings of the average; worked examples of other publications check both",
         ["heliyon-gdd-variants"] = "prints formulas; worked examples of extension services check the one taken from it",
+        ["ukcp09-degree-days"] = "prints the four cases; their arithmetic is checked on computed days and years",
+        ["met-eireann-degree-days"] = "prints the four cases; above less below is the mean less the base",
+        ["ams-growing-degree-hour"] = "defines degree hours in words; quadrature and computed years check them",
         ["california-degree-day-glossary"] = "defines triangle and sine; quadrature of the curve and computed tables check them",
         ["noaa-normals-1981-2010-freeze"] = "says how chances are meant; the tables of the older normals check the distribution",
         ["usno-approximate-sun"] = "prints formulas; an ephemeris checks the day lengths made with them",

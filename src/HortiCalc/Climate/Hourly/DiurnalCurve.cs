@@ -49,7 +49,7 @@ public sealed record DiurnalCurve
     /// degree days puts under the curve.
     /// </summary>
     public static DiurnalCurve DoubleSine { get; } = new(
-        "double-sine",
+        "double-sine-curve",
         "half sines from extreme to extreme",
         new Source(
             "allen-1976-curve",

@@ -71,13 +71,12 @@ public sealed record AnnualWaveFit : IFormattable, IDisplayable
         int[] knownOfQuarter = new int[4];
         for (int index = 0; index < days.Count; index++)
         {
-            double meanCelsius = (days.MinimaCelsius[index] + days.MaximaCelsius[index]) / 2;
-            if (double.IsNaN(meanCelsius))
+            if (double.IsNaN(days.MinimaCelsius[index]) || double.IsNaN(days.MaximaCelsius[index]))
                 continue;
             MonthDay day = MonthDay.From(days.Start.AddDays(index));
             knownOfQuarter[(day.Month - 1) / 3]++;
             times.Add(day.DayOfYear);
-            meansCelsius.Add(meanCelsius);
+            meansCelsius.Add((days.MinimaCelsius[index] + days.MaximaCelsius[index]) / 2);
         }
 
         if (times.Count < FewestDays || knownOfQuarter.Min() < FewestDaysOfAQuarter)

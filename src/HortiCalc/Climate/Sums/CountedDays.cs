@@ -57,7 +57,9 @@ internal sealed class CountedDays
     /// <param name="span">The days to count.</param>
     /// <param name="missingDays">What is done about days that the record lacks.</param>
     /// <param name="maximumMissing">The largest share of them that is accepted.</param>
-    /// <param name="maximaAlone">Whether the rule looks at maxima alone, so that a day without its minimum is not missing; its minimum is then its maximum.</param>
+    /// <param name="maximaAlone">
+    /// Whether the rule looks at maxima alone, so that a day without its minimum is not missing; its minimum is then its maximum.
+    /// </param>
     public static CountedDays Of(
         DailyTemperatures days, DateSpan span, MissingDays missingDays, Ratio? maximumMissing, bool maximaAlone = false)
     {

@@ -55,7 +55,8 @@ public static class HeatDays
         Ratio? maximumMissing = null)
     {
         double thresholdCelsius = Celsius(threshold, nameof(threshold));
-        return Count(CountedDays.Of(days, span, missingDays, maximumMissing, maximaAlone: true), thresholdCelsius + RoundingCelsius, AboveThreshold);
+        CountedDays counted = CountedDays.Of(days, span, missingDays, maximumMissing, maximaAlone: true);
+        return Count(counted, thresholdCelsius + RoundingCelsius, AboveThreshold);
     }
 
     /// <summary>Counts the days whose maximum is at or above a threshold; a day exactly at it counts.</summary>
@@ -76,7 +77,8 @@ public static class HeatDays
         Ratio? maximumMissing = null)
     {
         double thresholdCelsius = Celsius(threshold, nameof(threshold));
-        return Count(CountedDays.Of(days, span, missingDays, maximumMissing, maximaAlone: true), thresholdCelsius - RoundingCelsius, AtOrAboveThreshold);
+        CountedDays counted = CountedDays.Of(days, span, missingDays, maximumMissing, maximaAlone: true);
+        return Count(counted, thresholdCelsius - RoundingCelsius, AtOrAboveThreshold);
     }
 
     private static double Celsius(Temperature threshold, string parameter) => Guard.Within(

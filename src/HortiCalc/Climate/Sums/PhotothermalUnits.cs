@@ -30,7 +30,10 @@ public static class PhotothermalUnits
     /// <param name="thresholds">The temperatures between which degree-days are counted.</param>
     /// <param name="method">The way in which degree-days are counted.</param>
     /// <param name="cutoff">What happens above the upper threshold.</param>
-    /// <param name="dayLength">The length of a day, from 0 to 24 hours; <see cref="Daylight"/> has it by latitude. Given the hours of bright sunshine, the sum is called heliothermal.</param>
+    /// <param name="dayLength">
+    /// The length of a day, from 0 to 24 hours; <see cref="Daylight"/> has it by latitude. Given the hours of bright sunshine, the sum is called
+    /// heliothermal.
+    /// </param>
     /// <param name="missingDays">What is done about missing days; a day of the span outside the record is missing too.</param>
     /// <param name="maximumMissing">The largest share of missing days that is accepted, from 0 to 100 %; <see langword="null"/> for 5 %.</param>
     /// <returns>The sum.</returns>

@@ -103,6 +103,21 @@ public class SumEdges
         Assert.Contains("2 of 4 days (1 filled in)", sum.ToString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void HeatDays_ADayWithoutItsMinimum_CountsByItsMaximum()
+    {
+        DailyTemperatures days = DailyTemperatures.Create(
+            new DateOnly(2024, 7, 1), [double.NaN, 17], [33, double.NaN], TemperatureUnit.DegreeCelsius);
+        DateSpan span = new(days.Start, days.End);
+
+        ClimateSum<int> hot = HeatDays.Above(days, span, Celsius(30), maximumMissing: Ratio.FromPercent(50));
+
+        Assert.Equal(1, hot.Value);
+        Assert.Equal([days.End], hot.Missing);
+        Assert.Equal(3, StressDegreeDays.Sum(days, span, maximumMissing: Ratio.FromPercent(50)).Value.CelsiusDays, 9);
+        Assert.Throws<ArgumentException>("days", () => GrapeHeat.Winkler(days, span, maximumMissing: Ratio.FromPercent(50)));
+    }
+
     [Theory]
     [InlineData(24.1)]
     [InlineData(-0.1)]

@@ -197,6 +197,7 @@ public class SumTests
     [Fact]
     public void ToString_Sum_SaysValueDaysGapsRuleAndSource()
     {
+        // By hand: 26.04 + 27.642 + 24.807.
         ClimateSum<double> sum = CornHeatUnits.Sum(ThreeDays, AllThree, CornHeatUnitMethod.Canada);
 
         Assert.Equal(

@@ -190,9 +190,9 @@ public class DegreeDayEdges
     [Fact]
     public void FromKey_Unknown_IsRefusedWithTheKnownOnes()
     {
-        ArgumentException refused = Assert.Throws<ArgumentException>("key", () => DegreeDayMethod.FromKey("double-sine"));
+        ArgumentException refused = Assert.Throws<ArgumentException>("key", () => DegreeDayMethod.FromKey("triple-sine"));
 
-        Assert.Contains("'double-sine'; allowed: simple-average", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("'triple-sine'; allowed: simple-average", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]

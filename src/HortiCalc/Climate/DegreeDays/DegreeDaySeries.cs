@@ -1,6 +1,7 @@
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
+using UnitsNet;
 
 namespace HortiCalc.Climate;
 
@@ -100,7 +101,10 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
             gaps += isMissing ? 1 : 0;
             if (double.IsNaN(value) && isMissing)
                 continue;
-            Guard.NotNegative(value, "°C·d", $"daily on {AirTemperature.Text(date)}");
+            if (cutoff == UpperCutoff.IntermediateBelowZero)
+                Guard.Finite(value, "°C·d", $"daily on {AirTemperature.Text(date)}");
+            else
+                Guard.NotNegative(value, "°C·d", $"daily on {AirTemperature.Text(date)}");
             if (isMissing && missingDays == MissingDays.LeftOut)
                 throw new ArgumentException($"daily held a value on {AirTemperature.Text(date)}, a missing day; allowed: none.", nameof(missing));
         }
@@ -176,6 +180,40 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
         return day < 0 ? null : Start.AddDays(day);
     }
 
+    /// <summary>When a requirement is first met, within the day.</summary>
+    /// <param name="requirement">The degree days needed, counted by the same method; zero is reached as the first day begins.</param>
+    /// <returns>The day and the part of it; <see langword="null"/> where it is not reached by the last day.</returns>
+    /// <remarks>As <see cref="DateReached"/>, with the part of the day that was needed, if its degree days come evenly.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The requirement is negative.</exception>
+    public TimeReached? WhenReached(ThermalTime requirement)
+    {
+        if (DateReached(requirement) is not DateOnly date)
+            return null;
+        int day = date.DayNumber - Start.DayNumber;
+        double beforeCelsiusDays = day == 0 ? 0 : sumsCelsiusDays[day - 1];
+        double neededCelsiusDays = Math.Max(0, requirement.CelsiusDays - beforeCelsiusDays);
+        double part = dailyCelsiusDays[day] > 0 ? Math.Min(1, neededCelsiusDays / dailyCelsiusDays[day]) : 0;
+        return new TimeReached(date, Ratio.FromPercent(part * 100));
+    }
+
+    /// <summary>The degree days of some of the days.</summary>
+    /// <param name="first">The first of them; a day of the series.</param>
+    /// <param name="last">The last of them; a day of the series, not before <paramref name="first"/>.</param>
+    /// <returns>The sum over the days from the first to the last, both included.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A date is not in the series, or the last is before the first.</exception>
+    public ThermalTime SumBetween(DateOnly first, DateOnly last)
+    {
+        int from = IndexOf(first, nameof(first));
+        int to = IndexOf(last, nameof(last));
+        if (to < from)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(last), $"last was {AirTemperature.Text(last)}; allowed: not before first, {AirTemperature.Text(first)}.");
+        }
+
+        return ThermalTime.FromCelsiusDays(sumsCelsiusDays[to] - (from == 0 ? 0 : sumsCelsiusDays[from - 1]));
+    }
+
     /// <summary>Whether another series has the same days, counted in the same way, adding the same.</summary>
     /// <param name="other">Another series.</param>
     /// <returns><see langword="true"/> where both are the same.</returns>
@@ -204,7 +242,7 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
         [
             new DisplayRow("method", Method.Evidence.Name),
             new DisplayRow("thresholds", Thresholds.ToString(style)),
-            new DisplayRow("cutoff", CutoffWords),
+            new DisplayRow("cutoff", DegreeDayText.Of(Cutoff)),
             new DisplayRow("days", QuantityText.Of(Count, style)),
             new DisplayRow("missing", MissingWords(style)),
             .. Cautions.Select(caution => new DisplayRow(caution.LevelWord, caution.Sentence)),
@@ -212,15 +250,9 @@ public sealed record DegreeDaySeries : IFormattable, IDisplayable
         ],
     };
 
-    private string CutoffWords => Cutoff switch
-    {
-        UpperCutoff.Horizontal => "horizontal",
-        _ => "none",
-    };
-
     private string ToString(TextStyle style) =>
         $"{TotalWords(style)}, {MissingWords(style)} missing; "
-        + $"{Method.Evidence.Name}, {Thresholds.ToString(style)}, cutoff {CutoffWords} [{Method.Evidence.Source}]; "
+        + $"{Method.Evidence.Name}, {Thresholds.ToString(style)}, cutoff {DegreeDayText.Of(Cutoff)} [{Method.Evidence.Source}]; "
         + (Cautions.Count == 1 ? "1 caution" : $"{QuantityText.Of(Cautions.Count, style)} cautions");
 
     private string TotalWords(TextStyle style) =>

@@ -31,8 +31,11 @@ public static class DegreeDayArbitraries
 {
     public static Arbitrary<AnyDay> Days() => Day(1).Or(Day(100)).ToArbitrary();
 
-    public static Arbitrary<AnyMethod> Methods() => Gen.Elements(
-        DegreeDayMethod.All.SelectMany(method => method.Cutoffs.Select(cutoff => new AnyMethod(method, cutoff))).ToArray()).ToArbitrary();
+    /// <summary>The methods that look at one day alone, with the cutoffs that never count less than nothing.</summary>
+    public static Arbitrary<AnyMethod> Methods() => Gen.Elements(DegreeDayMethod.All
+        .Where(method => !method.UsesNextMinimum)
+        .SelectMany(method => method.Cutoffs.Where(cutoff => cutoff != UpperCutoff.IntermediateBelowZero).Select(cutoff => new AnyMethod(method, cutoff)))
+        .ToArray()).ToArbitrary();
 
     public static Arbitrary<AnyRecord> Records() => (
         from length in Gen.Choose(5, 120)

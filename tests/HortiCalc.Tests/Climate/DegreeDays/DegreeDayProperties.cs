@@ -1,8 +1,6 @@
 using FsCheck.Xunit;
 using HortiCalc.Climate;
 using HortiCalc.Units;
-using MathNet.Numerics;
-using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
 namespace HortiCalc.Tests.Climate;
@@ -13,30 +11,59 @@ public class DegreeDayProperties
     private const double Rounding = 1e-11;
 
     [Property]
-    public void SingleSine_AnyDay_IsTheAreaUnderTheCurve(AnyDay day, bool capped)
-    {
-        double middle = day.Mean;
-        double amplitude = (day.Maximum - day.Minimum) / 2;
-
-        double area = AreaOfTheDay(time => middle - amplitude * Math.Cos(Math.PI * time), day, capped);
-
-        Assert.Equal(area, day.Count(DegreeDayMethod.SingleSine, Cutoff(capped)), 1e-10);
-    }
+    public void Sine_AnyDayAndCutoff_IsTheAreaUnderTheCurve(AnyDay day) => Assert.All(Enum.GetValues<UpperCutoff>(), cutoff =>
+        Assert.Equal(DayQuadrature.Sine(day.Minimum, day.Maximum, day.Lower, day.Upper, cutoff), day.Count(DegreeDayMethod.SingleSine, cutoff), 1e-10));
 
     [Property]
-    public void SingleTriangle_AnyDay_IsTheAreaUnderTheSides(AnyDay day, bool capped)
-    {
-        double area = AreaOfTheDay(time => day.Minimum + (day.Maximum - day.Minimum) * time, day, capped);
+    public void Triangle_AnyDayAndCutoff_IsTheAreaUnderTheSides(AnyDay day) => Assert.All(Enum.GetValues<UpperCutoff>(), cutoff =>
+        Assert.Equal(DayQuadrature.Triangle(day.Minimum, day.Maximum, day.Lower, day.Upper, cutoff), day.Count(DegreeDayMethod.SingleTriangle, cutoff), 1e-10));
 
-        Assert.Equal(area, day.Count(DegreeDayMethod.SingleTriangle, Cutoff(capped)), 1e-10);
-    }
+    [Property]
+    public void DoubleMethods_AnyTwoDays_AreHalfTheDayUpAndHalfTheDayDown(AnyDay day, AnyDay next) => Assert.All(Enum.GetValues<UpperCutoff>(), cutoff =>
+    {
+        static double Floor(double area, UpperCutoff cutoff) => cutoff == UpperCutoff.Intermediate ? Math.Max(0, area) : area;
+        UpperCutoff raw = cutoff == UpperCutoff.Intermediate ? UpperCutoff.IntermediateBelowZero : cutoff;
+        double low = Math.Min(day.Maximum, next.Minimum);
+        double high = Math.Max(day.Maximum, next.Minimum);
+        double sine = (DayQuadrature.Sine(day.Minimum, day.Maximum, day.Lower, day.Upper, raw)
+            + DayQuadrature.Sine(low, high, day.Lower, day.Upper, raw)) / 2;
+        double triangle = (DayQuadrature.Triangle(day.Minimum, day.Maximum, day.Lower, day.Upper, raw)
+            + DayQuadrature.Triangle(low, high, day.Lower, day.Upper, raw)) / 2;
+
+        Assert.Equal(Floor(sine, cutoff), Doubled(DegreeDayMethod.DoubleSine), 1e-10);
+        Assert.Equal(Floor(triangle, cutoff), Doubled(DegreeDayMethod.DoubleTriangle), 1e-10);
+
+        double Doubled(DegreeDayMethod method) => DegreeDays.OfDay(
+            Temperature.FromDegreesCelsius(day.Minimum), Temperature.FromDegreesCelsius(day.Maximum), day.Thresholds, method, cutoff,
+            Temperature.FromDegreesCelsius(next.Minimum)).CelsiusDays;
+    });
+
+    [Property]
+    public void HourlySine_AnyDayAndCutoff_IsTheMeanOfTheHours(AnyDay day) => Assert.All(Enum.GetValues<UpperCutoff>(), cutoff =>
+    {
+        double[] hours = [.. Enumerable.Range(0, 24).Select(
+            hour => day.Mean - (day.Maximum - day.Minimum) / 2 * Math.Cos(2 * Math.PI * (hour + 0.5) / 24))];
+        bool grazes = hours.Any(hour => Math.Abs(hour - day.Upper) < 1e-9);
+
+        ThermalTime summed = DegreeDays.OfHours(hours, UnitsNet.Units.TemperatureUnit.DegreeCelsius, day.Thresholds, cutoff);
+
+        if (cutoff != UpperCutoff.Vertical || !grazes)
+            Assert.Equal(summed.CelsiusDays, day.Count(DegreeDayMethod.HourlySine, cutoff), 1e-10);
+    });
+
+    [Property]
+    public void Intermediate_AnyDay_IsTheSignedOneWithoutItsNegatives(AnyDay day) => Assert.All(
+        DegreeDayMethod.All.Where(method => method.Cutoffs.Contains(UpperCutoff.IntermediateBelowZero)),
+        method => Assert.Equal(
+            Math.Max(0, day.Count(method, UpperCutoff.IntermediateBelowZero)), day.Count(method, UpperCutoff.Intermediate), Rounding));
 
     [Property]
     public void AnyMethod_DayWhollyBetweenTheThresholds_IsTheMeanLessTheBase(AnyDay day, AnyMethod any)
     {
         AnyDay between = day with { Lower = day.Minimum - 0.5, Upper = day.Maximum + 0.5 };
+        double counting = any.Method == DegreeDayMethod.MaximumOnly ? between.Maximum : between.Mean;
 
-        Assert.Equal(between.Mean - between.Lower, between.Count(any.Method, any.Cutoff), Rounding);
+        Assert.Equal(counting - between.Lower, between.Count(any.Method, any.Cutoff), Rounding);
     }
 
     [Property]
@@ -67,9 +94,12 @@ public class DegreeDayProperties
     public void AnyMethod_WarmerDay_NeverCountsLess(AnyDay day, AnyMethod any, byte minimumHundredths, byte maximumHundredths)
     {
         double maximum = Math.Min(day.Maximum + maximumHundredths / 100.0, 60);
+        UpperCutoff cutoff = any.Cutoff == UpperCutoff.None || !any.Method.Cutoffs.Contains(UpperCutoff.Horizontal) ? UpperCutoff.None : UpperCutoff.Horizontal;
+        if (!any.Method.Cutoffs.Contains(cutoff))
+            return;
         AnyDay warmer = day with { Minimum = Math.Min(day.Minimum + minimumHundredths / 100.0, maximum), Maximum = maximum };
 
-        Assert.True(warmer.Count(any.Method, any.Cutoff) >= day.Count(any.Method, any.Cutoff) - Rounding);
+        Assert.True(warmer.Count(any.Method, cutoff) >= day.Count(any.Method, cutoff) - Rounding);
     }
 
     [Property]
@@ -150,13 +180,16 @@ public class DegreeDayProperties
     [Property]
     public void Curves_AreaAboveLessAreaBelow_IsTheMeanLessTheThreshold(AnyDay day)
     {
-        // What lies below K in a day lies above -K in the day turned upside down.
-        double sine = DegreeDayKernels.SineAbove(day.Minimum, day.Maximum, day.Lower) - DegreeDayKernels.SineAbove(-day.Maximum, -day.Minimum, -day.Lower);
-        double triangle = DegreeDayKernels.TriangleAbove(day.Minimum, day.Maximum, day.Lower)
-            - DegreeDayKernels.TriangleAbove(-day.Maximum, -day.Minimum, -day.Lower);
+        (DegreeDayMethod Above, DegreeDayMethod Below)[] pairs =
+        [
+            (DegreeDayMethod.SingleSine, DegreeDayMethod.SingleSineBelow),
+            (DegreeDayMethod.SingleTriangle, DegreeDayMethod.SingleTriangleBelow),
+            (DegreeDayMethod.FourCase, DegreeDayMethod.FourCaseBelow),
+            (DegreeDayMethod.SimpleAverage, DegreeDayMethod.SimpleAverageBelow),
+        ];
 
-        Assert.Equal(day.Mean - day.Lower, sine, Rounding);
-        Assert.Equal(day.Mean - day.Lower, triangle, Rounding);
+        Assert.All(pairs, pair => Assert.Equal(
+            day.Mean - day.Lower, day.Count(pair.Above, UpperCutoff.None) - day.Count(pair.Below, UpperCutoff.None), Rounding));
     }
 
     [Property]
@@ -257,31 +290,6 @@ public class DegreeDayProperties
 
     private static DegreeDayThresholds Spring { get; } = new(Temperature.FromDegreesCelsius(7), Temperature.FromDegreesCelsius(24));
 
-    private static UpperCutoff Cutoff(bool capped) => capped ? UpperCutoff.Horizontal : UpperCutoff.None;
-
     private static DegreeDaySeries Sum(DailyTemperatures days, AnyMethod any, DateOnly? from = null) =>
         DegreeDays.Accumulate(days, Spring, any.Method, any.Cutoff, from, maximumMissing: Ratio.FromPercent(99));
-
-    /// <summary>
-    /// The area between the thresholds under half a day that rises from minimum to maximum (the other half mirrors it), by adaptive
-    /// quadrature between the crossings, which are searched, not computed.
-    /// </summary>
-    private static double AreaOfTheDay(Func<double, double> temperature, AnyDay day, bool capped)
-    {
-        double upper = capped ? day.Upper : double.PositiveInfinity;
-        double Rate(double time) => Math.Clamp(temperature(time), day.Lower, upper) - day.Lower;
-        double Crossing(double threshold) => threshold <= day.Minimum ? 0
-            : threshold >= day.Maximum ? 1
-            : Brent.FindRoot(time => temperature(time) - threshold, 0, 1, 1e-15, 1000);
-
-        double[] ends = [0, Crossing(day.Lower), Crossing(upper), 1];
-        double area = 0;
-        for (int part = 0; part < ends.Length - 1; part++)
-        {
-            if (ends[part] < ends[part + 1])
-                area += Integrate.GaussKronrod(Rate, ends[part], ends[part + 1], 1e-13, 15, 21);
-        }
-
-        return area;
-    }
 }

@@ -213,7 +213,7 @@ public class DegreeDaySeriesTests
     [Theory]
     [InlineData("\"unit\":\"°C·d\"", "\"unit\":\"°F\"", "unknown unit \"°F\"")]
     [InlineData("\"method\":\"single-sine\"", "\"method\":\"sine\"", "'sine'; allowed")]
-    [InlineData("\"cutoff\":\"None\"", "\"cutoff\":\"Vertical\"", "unknown \"cutoff\" \"Vertical\"")]
+    [InlineData("\"cutoff\":\"None\"", "\"cutoff\":\"Diagonal\"", "unknown \"cutoff\" \"Diagonal\"")]
     [InlineData("\"cutoff\":\"None\"", "\"cutoff\":\"Horizontal\"", "upper")]
     [InlineData("\"daily\":[", "\"daily\":[-1,", "-1 °C·d")]
     [InlineData("\"missing\":[]", "\"missing\":[\"1999-01-01\"]", "1999-01-01")]
