@@ -94,7 +94,7 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
     /// <para>
     /// A day counts when its minimum is at or below the threshold, and records are compared as they are kept, to a tenth of
     /// a degree: with 28 °F (-2.222 °C) a day of -2.2 °C counts, and with 0 °C a day of 0.04 °C does, 0.1 °C does not. Where
-    /// only days below 0.0 °C are to count, as an air frost is defined in the United Kingdom, give -0.1 °C.
+    /// only days below 0.0 °C are to count, the way the United Kingdom defines an air frost, give -0.1 °C.
     /// </para>
     /// <para>
     /// An end of a season is left out when ten or more days (<see cref="FreezeClimateOptions.MissingDaysThatDrop"/>) are
