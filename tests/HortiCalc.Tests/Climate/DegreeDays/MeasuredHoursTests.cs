@@ -121,13 +121,40 @@ public class MeasuredHoursTests
         Assert.All(whole.Days.Where(day => day.Date != lost), day => Assert.Equal(day.Value, series[day.Date].Value));
     }
 
-    [Fact]
-    public void AccumulateHours_WrittenOut_IsATwentyFourthOfTheSum()
+    // 12 hours at 9 °C count nothing, 6 at 16 count 6 each, 6 at 34 count 24, 20, 16, 16 or nothing each.
+    [Theory]
+    [InlineData(UpperCutoff.None, 7.5)]
+    [InlineData(UpperCutoff.Horizontal, 6.5)]
+    [InlineData(UpperCutoff.Intermediate, 5.5)]
+    [InlineData(UpperCutoff.IntermediateBelowZero, 5.5)]
+    [InlineData(UpperCutoff.Vertical, 1.5)]
+    public void AccumulateHours_WrittenOut_IsATwentyFourthOfTheSum(UpperCutoff cutoff, double expected)
     {
-        // 12 hours at 9 °C count nothing, 6 at 16 count 6 each, 6 at 34 count 20 each: 156 degree hours.
         double[] readings = [.. Enumerable.Repeat(9.0, 12), .. Enumerable.Repeat(16.0, 6), .. Enumerable.Repeat(34.0, 6)];
 
-        Assert.Equal(6.5, DegreeDays.AccumulateHours(Series(new DateTime(2024, 6, 1), readings), Maize, UpperCutoff.Horizontal).Total.CelsiusDays, 1e-12);
+        Assert.Equal(expected, DegreeDays.AccumulateHours(Series(new DateTime(2024, 6, 1), readings), Maize, cutoff).Total.CelsiusDays, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(UpperCutoff.Intermediate, 0)]
+    [InlineData(UpperCutoff.IntermediateBelowZero, -8)]
+    [InlineData(UpperCutoff.Vertical, 0)]
+    public void AccumulateHours_SoHotThatIntermediateIsNegative_IsAsTheCutoffSays(UpperCutoff cutoff, double expected)
+    {
+        DegreeDayThresholds cool = new(Temperature.FromDegreesCelsius(10), Temperature.FromDegreesCelsius(20));
+        HourlyTemperatures hours = Series(new DateTime(2024, 6, 1), [.. Enumerable.Repeat(38.0, 24)]);
+
+        Assert.Equal(expected, DegreeDays.AccumulateHours(hours, cool, cutoff).Total.CelsiusDays, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(10, 0)]
+    [InlineData(30, 20)]
+    public void AccumulateHours_ExactlyAtAThreshold_IsAsForADay(double celsius, double expected)
+    {
+        HourlyTemperatures hours = Series(new DateTime(2024, 6, 1), [.. Enumerable.Repeat(celsius, 24)]);
+
+        Assert.Equal(expected, DegreeDays.AccumulateHours(hours, Maize, UpperCutoff.Vertical).Total.CelsiusDays);
     }
 
     [Fact]
