@@ -95,6 +95,10 @@ public static class QuantityText
             ReciprocalArea density => us
                 ? Text(Boundary.PerSquareMetre(density) * Boundary.SquareMetresPerSquareFoot, "per sq ft", style)
                 : Text(Boundary.PerSquareMetre(density), "per m²", style),
+            Pressure pressure => us
+                ? Text(Boundary.Kilopascals(pressure) / Boundary.KilopascalsPerInchOfMercury, "inHg", style)
+                : Text(Boundary.Kilopascals(pressure), "kPa", style),
+            RelativeHumidity humidity => Text(Boundary.Percent(humidity), "%", style),
             IQuantity other => Text((double)other.Value, Abbreviation(other), style),
             DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             int or long => ((IFormattable)value).ToString("N0", style.Culture),

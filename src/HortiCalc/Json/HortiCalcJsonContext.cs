@@ -60,6 +60,11 @@ namespace HortiCalc.Json;
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
         typeof(GrowingSeasonMethodConverter),
+        typeof(PressureConverter),
+        typeof(RelativeHumidityConverter),
+        typeof(SaturationVapourPressureConverter),
+        typeof(PsychrometerConverter),
+        typeof(AirPressureMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -215,6 +220,13 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilMaterial))]
 [JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
 [JsonSerializable(typeof(Estimate<ThermalConductivity>))]
+[JsonSerializable(typeof(MoistAir))]
+[JsonSerializable(typeof(SaturationVapourPressure))]
+[JsonSerializable(typeof(Psychrometer))]
+[JsonSerializable(typeof(AirPressureMethod))]
+[JsonSerializable(typeof(Pressure))]
+[JsonSerializable(typeof(RelativeHumidity))]
+[JsonSerializable(typeof(Estimate<Pressure>))]
 
 // Season
 [JsonSerializable(typeof(Garden))]

@@ -91,6 +91,11 @@ public class BoundaryTests
         { MassFractionUnit.MilligramPerKilogram, "0.000001", "1" },
         { VolumeConcentrationUnit.MillilitersPerLiter, "0.001", "1" },
         { RatioUnit.Percent, "0.01", "1" },
+        { PressureUnit.Hectopascal, "0.1", "1" },
+        { PressureUnit.Bar, "100", "1" },
+        { PressureUnit.MillimeterOfMercury, "0.133322387415", "1" },
+        { PressureUnit.InchOfMercury, "3.386388640341", "1" },
+        { PressureUnit.PoundForcePerSquareInch, "0.0044482216152605", "0.00064516" },
     };
 
     [Theory]
