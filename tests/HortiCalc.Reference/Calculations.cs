@@ -13,6 +13,7 @@ public static class Calculations
         HeatCalculations.All,
         DegreeDayCalculations.All,
         FreezeCalculations.All,
+        FrostNightCalculations.All,
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
@@ -26,6 +27,9 @@ public static class Calculations
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
+        "critical-temperature.bud-need-high", "critical-temperature.bud-need-low",
+        "critical-temperature.high", "critical-temperature.low", "critical-temperature.ninety-percent", "critical-temperature.ten-percent",
+        "frost-definition.covers", "frost-rule.outlook", "frost-type",
         "hazard.result",
         "huglin-class", "huglin-coefficient",
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
@@ -35,6 +39,8 @@ public static class Calculations
         "packed-soil-conductivity", "packed-soil-diffusivity", "phyllochron",
         "pot_size_L", "pot_size_ft3", "pot_size_gal", "pot_size_in3", "pot_size_yd3",
         "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",
+        "row-cover.high", "row-cover.low",
+        "sprinkler-start.table", "sprinkling.depth-high", "sprinkling.depth-low",
         "winkler-region",
     };
 }
