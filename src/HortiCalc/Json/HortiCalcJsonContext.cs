@@ -4,6 +4,7 @@ using HortiCalc.Climate;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using HortiCalc.Mixes;
+using HortiCalc.Plants;
 using HortiCalc.Season;
 using HortiCalc.Soil;
 using HortiCalc.Units;
@@ -60,6 +61,7 @@ namespace HortiCalc.Json;
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
         typeof(GrowingSeasonMethodConverter),
+        typeof(GerminationResponseConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -68,8 +70,10 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
+        typeof(JsonStringEnumConverter<EmergenceFinding>),
         typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<GerminationStage>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
         typeof(JsonStringEnumConverter<HuglinClass>),
@@ -215,6 +219,18 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilMaterial))]
 [JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
 [JsonSerializable(typeof(Estimate<ThermalConductivity>))]
+
+// Plants
+[JsonSerializable(typeof(CardinalTemperatures))]
+[JsonSerializable(typeof(CardinalTemperatureRecord))]
+[JsonSerializable(typeof(GerminationResponse))]
+[JsonSerializable(typeof(GerminationNeed))]
+[JsonSerializable(typeof(GerminationProgress))]
+[JsonSerializable(typeof(GerminationRange))]
+[JsonSerializable(typeof(GerminationRangeComparison))]
+[JsonSerializable(typeof(EmergenceTable))]
+[JsonSerializable(typeof(EmergenceReading))]
+[JsonSerializable(typeof(NormalSeedlingTable))]
 
 // Season
 [JsonSerializable(typeof(Garden))]

@@ -31,6 +31,7 @@ public partial class ProvenanceTests
         ["defra-growing-season"] = "prints a definition and the extremes of a record that is not at hand; an independent program checks it",
         ["photothermal-time"] = "prints a product; degree-days have their own checks",
         ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
+        ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
