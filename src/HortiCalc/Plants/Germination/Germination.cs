@@ -67,7 +67,7 @@ public static class Germination
     /// <param name="need">What the seed needs.</param>
     /// <returns>
     /// The progress, with the time and the part of the day where the need is met; the days after that are not read. A day at or below the base,
-    /// or at or above the ceiling, adds nothing and is counted.
+    /// or at or above the ceiling, adds nothing and is counted. Where the source prints a range, the need is its middle.
     /// </returns>
     /// <remarks>
     /// The mean of a day stands for the day: where a warm day crosses the base or the optimum, hours of soil temperature tell more. The part of

@@ -78,14 +78,17 @@ public static class GerminationArbitraries
     {
         CardinalTemperatures temperatures = new(
             Temperature.FromDegreesCelsius(@base),
-            Temperature.FromDegreesCelsius(@base + rise),
-            Temperature.FromDegreesCelsius(@base + rise + span),
-            Temperature.FromDegreesCelsius(@base + rise + span + fall));
+            Tenth(@base + rise),
+            Tenth(@base + rise + span),
+            Tenth(@base + rise + span + fall));
         GerminationNeed need = new(
             "any", "any", GerminationStage.Emergence, Ratio.FromPercent(50), response, temperatures,
             ThermalTime.FromCelsiusDays(low), ThermalTime.FromCelsiusDays(high), Own);
-        return new AnyNeed(need, @base + (rise + span + fall) * part / 100);
+        return new AnyNeed(need, Math.Round(@base + (rise + span + fall) * part / 100, 3, MidpointRounding.AwayFromZero));
     }
+
+    // Without the hair of a sum, so that a day at the ceiling is at it in both units.
+    private static Temperature Tenth(double celsius) => Temperature.FromDegreesCelsius(Math.Round(celsius, 1, MidpointRounding.AwayFromZero));
 
     private static Gen<double> Tenths(int low, int high) => Gen.Choose(low * 10, high * 10).Select(tenths => tenths / 10.0);
 }

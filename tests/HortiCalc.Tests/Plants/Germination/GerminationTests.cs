@@ -156,9 +156,9 @@ public class GerminationTests
         GerminationRangeComparison pepper = GerminationRanges.Compare("Pepper");
 
         Assert.Equal(3, pepper.Ranges.Count);
-        Assert.Equal((59.0, 60.0), (pepper.Minima!.Low.DegreesFahrenheit, Math.Round(pepper.Minima.High.DegreesFahrenheit, 9)));
-        Assert.Equal((65.0, 95.0), (Math.Round(pepper.Optima!.Low.DegreesFahrenheit, 9), pepper.Optima.High.DegreesFahrenheit));
-        Assert.Equal((85.0, 95.0), (Math.Round(pepper.Maxima!.Low.DegreesFahrenheit, 9), pepper.Maxima.High.DegreesFahrenheit));
+        Assert.Equal((59, 60), WholeFahrenheit(pepper.Minima!));
+        Assert.Equal((65, 95), WholeFahrenheit(pepper.Optima!));
+        Assert.Equal((85, 95), WholeFahrenheit(pepper.Maxima!));
         Assert.StartsWith("Pepper, 3 sources: minimum 59 °F to 60 °F", pepper.ToString("U", null), StringComparison.Ordinal);
     }
 
@@ -206,6 +206,9 @@ public class GerminationTests
         Assert.Equal("59 °F: 24 days", EmergenceTables.All[0].Cells[3].ToString("U", null));
         Assert.Equal("20 °C: not known", NormalSeedlings.Of("cabbage").Cells[4].ToString());
     }
+
+    private static (double Low, double High) WholeFahrenheit(EstimateRange<Temperature> range) =>
+        (Math.Round(range.Low.DegreesFahrenheit, 9), Math.Round(range.High.DegreesFahrenheit, 9));
 
     private static Temperature Celsius(double value) => Temperature.FromDegreesCelsius(value);
 }
