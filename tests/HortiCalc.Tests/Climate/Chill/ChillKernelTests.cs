@@ -154,7 +154,7 @@ public class ChillKernelTests
         Same();
         Assert.Equal(stations, counter.Blocks<StationPair<Stations512>>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
         Same();
-        Assert.Equal(stations, counter.Blocks<StationPair<StationPair<StationPair<Stations512>>>>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
+        Assert.Equal(stations, counter.Blocks<StationPair<StationPair<Stations512>>>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
         Same();
 
         void Same()
