@@ -16,6 +16,7 @@ public static class Calculations
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
+        StageCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>
@@ -24,6 +25,7 @@ public static class Calculations
     /// </summary>
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
+        "base-temperature", "development-threshold", "development-time", "stage-high", "stage-low", "upper-temperature",
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "hazard.result",
         "huglin-class", "huglin-coefficient",

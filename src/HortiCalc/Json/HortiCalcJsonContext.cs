@@ -72,6 +72,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<FreezeSide>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
+        typeof(JsonStringEnumConverter<StageSubject>),
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
@@ -175,6 +176,13 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DegreeDay))]
 [JsonSerializable(typeof(DegreeDaySeries))]
 [JsonSerializable(typeof(HeatRequirement))]
+[JsonSerializable(typeof(HeatStage))]
+[JsonSerializable(typeof(Biofix))]
+[JsonSerializable(typeof(StageTable))]
+[JsonSerializable(typeof(StageTime))]
+[JsonSerializable(typeof(StageProgress))]
+[JsonSerializable(typeof(DevelopmentTime))]
+[JsonSerializable(typeof(BaseTemperature))]
 [JsonSerializable(typeof(TimeReached))]
 [JsonSerializable(typeof(DegreeDayTotal))]
 [JsonSerializable(typeof(DegreeDayComparison))]
