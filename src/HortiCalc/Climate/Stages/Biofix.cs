@@ -7,8 +7,8 @@ namespace HortiCalc.Climate;
 /// Immutable; equal when all members are equal. Days of the calendar are as printed for the northern hemisphere.
 /// </remarks>
 /// <example><code>
-/// DateOnly north = Biofix.On(new MonthDay(3, 1)).StartIn(2027, Hemisphere.Northern); // 1 March
-/// DateOnly south = Biofix.On(new MonthDay(3, 1)).StartIn(2027, Hemisphere.Southern); // 1 September
+/// DateOnly north = Biofix.On(new MonthDay(month: 3, day: 1)).StartIn(2027, Hemisphere.Northern); // 1 March
+/// DateOnly south = Biofix.On(new MonthDay(month: 3, day: 1)).StartIn(2027, Hemisphere.Southern); // 1 September
 /// </code></example>
 public sealed record Biofix
 {

@@ -1,3 +1,4 @@
+using HortiCalc.Evidence;
 using HortiCalc.Units;
 
 namespace HortiCalc.Climate;
