@@ -1,5 +1,4 @@
 using HortiCalc.Climate;
-using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Reference;

@@ -103,7 +103,7 @@ public class StageTests
     {
         Assert.Contains("-1 °C·d", Assert.Throws<ArgumentOutOfRangeException>("low", () => Stage("egg", -1, null)).Message, StringComparison.Ordinal);
         Assert.Contains("4 °C·d", Assert.Throws<ArgumentOutOfRangeException>("high", () => Stage("egg", 5, 4)).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>("low", () => Stage("egg", double.NaN, null));
+        Assert.Throws<ArgumentOutOfRangeException>("value", () => Stage("egg", double.NaN, null)); // No thermal time to begin with.
         Assert.Throws<ArgumentException>("name", () => Stage(" ", 1, null));
         Assert.Throws<ArgumentException>("observed", () => new Biofix(new MonthDay(1, 1), "the first moth"));
         Assert.Throws<ArgumentException>("stages", () => Table(Biofix.NotStated, []));
