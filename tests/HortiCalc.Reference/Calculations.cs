@@ -17,6 +17,7 @@ public static class Calculations
         SumCalculations.All,
         SoilTemperatureCalculations.All,
         GerminationCalculations.All,
+        StageCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>
@@ -26,6 +27,7 @@ public static class Calculations
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
         "cardinal-temperature",
+        "base-temperature", "development-threshold", "development-time", "stage-high", "stage-low", "upper-temperature",
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "emergence-days", "emergence-days-high", "emergence-days-low", "emergence-finding",
         "germination-range", "germination-thermal-time",

@@ -76,6 +76,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<GerminationStage>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
+        typeof(JsonStringEnumConverter<StageSubject>),
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
@@ -179,6 +180,13 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DegreeDay))]
 [JsonSerializable(typeof(DegreeDaySeries))]
 [JsonSerializable(typeof(HeatRequirement))]
+[JsonSerializable(typeof(HeatStage))]
+[JsonSerializable(typeof(Biofix))]
+[JsonSerializable(typeof(StageTable))]
+[JsonSerializable(typeof(StageTime))]
+[JsonSerializable(typeof(StageProgress))]
+[JsonSerializable(typeof(DevelopmentTime))]
+[JsonSerializable(typeof(BaseTemperature))]
 [JsonSerializable(typeof(TimeReached))]
 [JsonSerializable(typeof(DegreeDayTotal))]
 [JsonSerializable(typeof(DegreeDayComparison))]
