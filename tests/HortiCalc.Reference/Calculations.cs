@@ -18,6 +18,7 @@ public static class Calculations
         SoilTemperatureCalculations.All,
         GerminationCalculations.All,
         StageCalculations.All,
+        HumidityCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>

@@ -95,6 +95,9 @@ public static class QuantityText
             ReciprocalArea density => us
                 ? Text(Boundary.PerSquareMetre(density) * Boundary.SquareMetresPerSquareFoot, "per sq ft", style)
                 : Text(Boundary.PerSquareMetre(density), "per m²", style),
+            // US growers too speak of vapour pressure in kPa.
+            Pressure pressure => Text(Boundary.Kilopascals(pressure), "kPa", style),
+            RelativeHumidity humidity => Text(Boundary.Percent(humidity), "%", style),
             IQuantity other => Text((double)other.Value, Abbreviation(other), style),
             DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             int or long => ((IFormattable)value).ToString("N0", style.Culture),

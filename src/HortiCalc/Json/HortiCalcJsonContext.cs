@@ -62,6 +62,11 @@ namespace HortiCalc.Json;
         typeof(HuglinMethodConverter),
         typeof(GrowingSeasonMethodConverter),
         typeof(GerminationResponseConverter),
+        typeof(PressureConverter),
+        typeof(RelativeHumidityConverter),
+        typeof(SaturationVapourPressureConverter),
+        typeof(PsychrometerConverter),
+        typeof(AirPressureMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -227,6 +232,13 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilMaterial))]
 [JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
 [JsonSerializable(typeof(Estimate<ThermalConductivity>))]
+[JsonSerializable(typeof(MoistAir))]
+[JsonSerializable(typeof(SaturationVapourPressure))]
+[JsonSerializable(typeof(Psychrometer))]
+[JsonSerializable(typeof(AirPressureMethod))]
+[JsonSerializable(typeof(Pressure))]
+[JsonSerializable(typeof(RelativeHumidity))]
+[JsonSerializable(typeof(Estimate<Pressure>))]
 
 // Plants
 [JsonSerializable(typeof(CardinalTemperatures))]

@@ -35,7 +35,9 @@ internal static class HouseUnits
             or ReciprocalArea { Unit: ReciprocalAreaUnit.InverseSquareMeter }
             or Molarity { Unit: MolarityUnit.MolePerLiter }
             or ThermalConductivity { Unit: ThermalConductivityUnit.WattPerMeterKelvin }
-            or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin } => value,
+            or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin }
+            or Pressure { Unit: PressureUnit.Kilopascal }
+            or RelativeHumidity { Unit: RelativeHumidityUnit.Percent } => value,
         Length length => Length.FromMeters(Settled(Boundary.Metres(length))),
         Area area => Area.FromSquareMeters(Settled(Boundary.SquareMetres(area))),
         Volume volume => Volume.FromLiters(Settled(Boundary.Litres(volume))),
@@ -55,6 +57,8 @@ internal static class HouseUnits
         ThermalConductivity conductivity => ThermalConductivity.FromWattsPerMeterKelvin(Settled(Boundary.WattsPerMetreKelvin(conductivity))),
         VolumetricHeatCapacity capacity =>
             VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(Settled(Boundary.JoulesPerCubicMetreKelvin(capacity))),
+        Pressure pressure => Pressure.FromKilopascals(Settled(Boundary.Kilopascals(pressure))),
+        RelativeHumidity humidity => RelativeHumidity.FromPercent(Settled(Boundary.Percent(humidity))),
         IQuantity other => other.ToUnit(other.QuantityInfo.BaseUnitInfo.Value),
         _ => value,
     };

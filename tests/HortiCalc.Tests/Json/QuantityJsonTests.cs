@@ -35,6 +35,8 @@ public class QuantityJsonTests
         { typeof(ThermalDiffusivity), "thermal diffusivity", "mm²/s" },
         { typeof(ThermalConductivity), "thermal conductivity", "W/(m·K)" },
         { typeof(VolumetricHeatCapacity), "heat capacity by volume", "J/(m³·K)" },
+        { typeof(Pressure), "pressure", "kPa" },
+        { typeof(RelativeHumidity), "relative humidity", "%" },
     };
 
     [Fact]

@@ -34,6 +34,11 @@ public partial class ProvenanceTests
         ["photothermal-time"] = "prints a product; degree-days have their own checks",
         ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
         ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
+        ["wmo-8"] = "prints the formula; tables of dew points and an independent program check it",
+        ["buck-1996"] = "prints the formula; an independent program and the other formulas check it",
+        ["hyland-wexler-1983"] = "prints the equations; tables of vapour pressure and an independent grid check them",
+        ["asce-2005"] = "prints the coefficient over ice alone; the laws of the ice bulb check it",
+        ["ams-psychrometric-formula"] = "prints the formula; the weather service's own tables check it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
