@@ -60,6 +60,12 @@ namespace HortiCalc.Json;
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
         typeof(GrowingSeasonMethodConverter),
+        typeof(IrradiationConverter),
+        typeof(IrradianceConverter),
+        typeof(IlluminanceConverter),
+        typeof(PhotonFluxDensityConverter),
+        typeof(DailyLightIntegralConverter),
+        typeof(SolarPhotonMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -75,6 +81,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<LandSetting>),
         typeof(JsonStringEnumConverter<LimeForm>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
@@ -215,6 +222,22 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilMaterial))]
 [JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
 [JsonSerializable(typeof(Estimate<ThermalConductivity>))]
+[JsonSerializable(typeof(Place))]
+[JsonSerializable(typeof(Estimate<SunTimes>))]
+[JsonSerializable(typeof(Estimate<SunPosition>))]
+[JsonSerializable(typeof(Estimate<PhotoperiodCrossings>))]
+[JsonSerializable(typeof(Estimate<Irradiation>))]
+[JsonSerializable(typeof(Estimate<Irradiance>))]
+[JsonSerializable(typeof(Estimate<Illuminance>))]
+[JsonSerializable(typeof(Estimate<PhotonFluxDensity>))]
+[JsonSerializable(typeof(Estimate<DailyLightIntegral>))]
+[JsonSerializable(typeof(AngstromCoefficients))]
+[JsonSerializable(typeof(LandSetting))]
+[JsonSerializable(typeof(LightSource))]
+[JsonSerializable(typeof(SolarPhotonMethod))]
+[JsonSerializable(typeof(LampTime))]
+[JsonSerializable(typeof(LightRequirement))]
+[JsonSerializable(typeof(MeterRequirement))]
 
 // Season
 [JsonSerializable(typeof(Garden))]
