@@ -16,6 +16,7 @@ public static class Calculations
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
+        SunCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>
@@ -27,6 +28,7 @@ public static class Calculations
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "hazard.result",
         "huglin-class", "huglin-coefficient",
+        "light-requirement-high", "light-requirement-low", "meter-requirement-high", "meter-requirement-low",
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
         "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",
         "lime_split_count", "lime_split_first", "lime_split_maximum", "lime_split_months",
