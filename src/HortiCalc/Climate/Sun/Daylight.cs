@@ -61,7 +61,7 @@ public static class Daylight
     /// <example><code>
     /// Place garden = new(Angle.FromDegrees(52.1), Angle.FromDegrees(-1.4));
     /// Estimate&lt;SunTimes&gt; day = Daylight.On(garden, new DateOnly(2025, 6, 21), TimeSpan.FromHours(1));
-    /// Console.WriteLine(day.Value.Sunrise?.ToString("HH:mm")); // 04:46
+    /// Console.WriteLine(day.Value.Sunrise?.ToString("HH:mm")); // 04:44
     /// </code></example>
     public static Estimate<SunTimes> On(Place place, DateOnly date, TimeSpan utcOffset, DaylightMethod? method = null)
     {

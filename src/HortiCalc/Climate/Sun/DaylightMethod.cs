@@ -1,12 +1,13 @@
 using HortiCalc.Evidence;
+using HortiCalc.Units;
 
 namespace HortiCalc.Climate;
 
 /// <summary>A published way to reckon the length of the day: where the sun stands, and how low it may be for the day to count.</summary>
 /// <remarks>
 /// A day by <see cref="Almanac"/> is longer than one by <see cref="Geometric"/>: by 7 minutes at the equator, by 10 at 45°, and by
-/// more than half an hour near the polar circles. <see cref="CivilTwilight"/> adds another 40 minutes at the equator and more than
-/// an hour at 45°; many plants that count hours of darkness still see it as day.
+/// more than half an hour near the polar circles. <see cref="CivilTwilight"/> adds another 40 minutes at the equator and about an
+/// hour at 45°; many plants that count hours of darkness still see it as day.
 /// </remarks>
 public sealed record DaylightMethod
 {
@@ -51,8 +52,8 @@ public sealed record DaylightMethod
         "centre-on-horizon", "day length from centre to centre", "centre of the sun on a level horizon, no refraction", 0);
 
     /// <summary>
-    /// The upper limb of the sun on the horizon, seen through 34' of refraction, as almanacs and weather services print. Within a
-    /// quarter of a minute of an ephemeris up to 65°. The default of <see cref="Daylight.On"/>.
+    /// The upper limb of the sun on the horizon, seen through 34' of refraction, as almanacs and weather services print. Within
+    /// half a minute of an ephemeris up to 60° and a minute up to 65°. The default of <see cref="Daylight.On"/>.
     /// </summary>
     public static DaylightMethod Almanac { get; } = ByPosition(
         "almanac",
@@ -81,7 +82,15 @@ public sealed record DaylightMethod
     /// <returns>For instance <c>geometric day length</c>.</returns>
     public override string ToString() => Evidence.Name;
 
-    internal void Require(DateOnly date, string parameter) => Evidence.Require(date.Year, "", parameter);
+    internal void Require(DateOnly date, string parameter)
+    {
+        // The limit is named for a date; the parameter may be a span or a series of them.
+        foreach (DomainLimit limit in Evidence.Domain.Limits)
+        {
+            if (!limit.Contains(date.Year))
+                throw Guard.Refused(parameter, date.Year, limit.Unit, $"{limit.Span}, which is what '{Evidence.Name}' was published for");
+        }
+    }
 
     /// <summary>At noon of Greenwich.</summary>
     internal double DeclinationRadians(DateOnly date) => isOneSine

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
@@ -45,6 +46,7 @@ public sealed record LampTime : IFormattable, IDisplayable
     public Duration Time { get; }
 
     /// <summary>Whether a day is long enough: otherwise a stronger lamp is needed.</summary>
+    [JsonIgnore]
     public bool FitsInADay => Boundary.Days(Time) <= 1;
 
     /// <summary>What to take care of.</summary>

@@ -57,7 +57,7 @@ public sealed record SunTimes : IFormattable, IDisplayable
     /// <summary>The times as one line of text.</summary>
     /// <param name="format"><c>M</c>, <c>U</c> or nothing: hours are the same in every country.</param>
     /// <param name="formatProvider">The culture of the numbers, or <see langword="null"/> for the invariant one.</param>
-    /// <returns>For instance <c>2025-06-21: 04:43 to 21:27, 16.7 h, solar noon 13:05 (+01:00)</c>.</returns>
+    /// <returns>For instance <c>2025-06-21: 04:44 to 21:30, 16.8 h, solar noon 13:07 (UTC+01:00)</c>.</returns>
     /// <exception cref="FormatException">The format is another one.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) => ToString(TextStyle.Parse(format, formatProvider));
 
