@@ -20,6 +20,10 @@ internal static class SunCalculations
         ["sun-azimuth-deg"] = inputs => Position(inputs).Azimuth.Degrees,
         ["sun-declination-deg"] = inputs => Daylight.Declination(inputs.Date("date"), DaylightMethod.FromKey(inputs["method"])).Value.Degrees,
         ["extraterrestrial-MJ"] = inputs => SolarRadiation.Extraterrestrial(Latitude(inputs), Day(inputs)).Value.MegajoulesPerSquareMeter,
+        ["extraterrestrial-hour-MJ"] = inputs => SolarRadiation.ExtraterrestrialOfPeriod(
+            Where(inputs),
+            new DateTimeOffset(inputs.Date("date"), TimeOnly.MinValue, TimeSpan.FromHours(inputs.Number("utc_offset_h"))).AddHours(inputs.Number("from_h")),
+            Duration.FromHours(1)).Value.MegajoulesPerSquareMeter,
         ["clear-sky-MJ"] = inputs => SolarRadiation.ClearSky(
             Latitude(inputs), Day(inputs), Length.FromMeters(inputs.Number("altitude_m"))).Value.MegajoulesPerSquareMeter,
         ["clear-sky-fitted-MJ"] = inputs => SolarRadiation.ClearSky(

@@ -180,6 +180,18 @@ public class SunProperties
     }
 
     [Property]
+    public void ExtraterrestrialOfPeriod_HoursBeforeAndAfterSolarNoon_AreAlike(ushort place, ushort longitude, ushort day)
+    {
+        // The publication's own correction of solar time is within a minute and a half of the sun's.
+        Place where = Where(Latitude(place) / 3, Longitude(longitude));
+        DateTimeOffset noon = Daylight.On(where, Date(day), TimeSpan.FromHours(Math.Round(Longitude(longitude) / 15, MidpointRounding.AwayFromZero))).Value.SolarNoon;
+        double before = SolarRadiation.ExtraterrestrialOfPeriod(where, noon.AddHours(-4), Duration.FromHours(1)).Value.MegajoulesPerSquareMeter;
+        double after = SolarRadiation.ExtraterrestrialOfPeriod(where, noon.AddHours(3), Duration.FromHours(1)).Value.MegajoulesPerSquareMeter;
+
+        Assert.InRange(after / before, 0.96, 1.04);
+    }
+
+    [Property]
     public void Radiation_OfOneDay_IsInOrder(ushort place, ushort day, byte sun)
     {
         Angle latitude = Angle.FromDegrees(Latitude(place));
