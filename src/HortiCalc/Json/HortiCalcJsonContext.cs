@@ -4,6 +4,7 @@ using HortiCalc.Climate;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using HortiCalc.Mixes;
+using HortiCalc.Plants;
 using HortiCalc.Season;
 using HortiCalc.Soil;
 using HortiCalc.Units;
@@ -66,6 +67,7 @@ namespace HortiCalc.Json;
         typeof(PhotonFluxDensityConverter),
         typeof(DailyLightIntegralConverter),
         typeof(SolarPhotonMethodConverter),
+        typeof(GerminationResponseConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -74,8 +76,10 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
+        typeof(JsonStringEnumConverter<EmergenceFinding>),
         typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<GerminationStage>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
         typeof(JsonStringEnumConverter<HuglinClass>),
@@ -238,6 +242,18 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(LampTime))]
 [JsonSerializable(typeof(LightRequirement))]
 [JsonSerializable(typeof(MeterRequirement))]
+
+// Plants
+[JsonSerializable(typeof(CardinalTemperatures))]
+[JsonSerializable(typeof(CardinalTemperatureRecord))]
+[JsonSerializable(typeof(GerminationResponse))]
+[JsonSerializable(typeof(GerminationNeed))]
+[JsonSerializable(typeof(GerminationProgress))]
+[JsonSerializable(typeof(GerminationRange))]
+[JsonSerializable(typeof(GerminationRangeComparison))]
+[JsonSerializable(typeof(EmergenceTable))]
+[JsonSerializable(typeof(EmergenceReading))]
+[JsonSerializable(typeof(NormalSeedlingTable))]
 
 // Season
 [JsonSerializable(typeof(Garden))]

@@ -23,6 +23,8 @@ public partial class ProvenanceTests
         ["uc-chill-portions"] = "says in words which hours count and when counting begins",
         ["hortgro-daily-positive-units"] = "says in words how a day is floored; an independent count of a year checks it",
         ["castle-hill-quarry-lime"] = "says that lime goes in proportion to depth; half for half the depth is checked against another bulletin",
+        ["cesaraccio-2001"] = "four hours counted from it elsewhere are tested against in DiurnalKernelTests",
+        ["parton-logan-1981"] = "its coefficients are repeated by the manual of a teaching package; properties check the curve",
         ["cesaraccio-2004-chill-days"] = "prints the cases as formulas; quadrature of the triangle checks them",
         ["canada-corn-heat-units"] = "prints the formula; the worked day of a farm column and computed sums check it",
         ["ontario-crop-heat-units"] = "prints the rule in words; the worked day of a farm column and computed sums check it",
@@ -31,6 +33,7 @@ public partial class ProvenanceTests
         ["defra-growing-season"] = "prints a definition and the extremes of a record that is not at hand; an independent program checks it",
         ["photothermal-time"] = "prints a product; degree-days have their own checks",
         ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
+        ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
