@@ -61,6 +61,12 @@ namespace HortiCalc.Json;
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
         typeof(GrowingSeasonMethodConverter),
+        typeof(IrradiationConverter),
+        typeof(IrradianceConverter),
+        typeof(IlluminanceConverter),
+        typeof(PhotonFluxDensityConverter),
+        typeof(DailyLightIntegralConverter),
+        typeof(SolarPhotonMethodConverter),
         typeof(GerminationResponseConverter),
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
@@ -85,6 +91,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<LandSetting>),
         typeof(JsonStringEnumConverter<LimeForm>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
@@ -239,6 +246,22 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Pressure))]
 [JsonSerializable(typeof(RelativeHumidity))]
 [JsonSerializable(typeof(Estimate<Pressure>))]
+[JsonSerializable(typeof(Place))]
+[JsonSerializable(typeof(Estimate<SunTimes>))]
+[JsonSerializable(typeof(Estimate<SunPosition>))]
+[JsonSerializable(typeof(Estimate<PhotoperiodCrossings>))]
+[JsonSerializable(typeof(Estimate<Irradiation>))]
+[JsonSerializable(typeof(Estimate<Irradiance>))]
+[JsonSerializable(typeof(Estimate<Illuminance>))]
+[JsonSerializable(typeof(Estimate<PhotonFluxDensity>))]
+[JsonSerializable(typeof(Estimate<DailyLightIntegral>))]
+[JsonSerializable(typeof(AngstromCoefficients))]
+[JsonSerializable(typeof(LandSetting))]
+[JsonSerializable(typeof(LightSource))]
+[JsonSerializable(typeof(SolarPhotonMethod))]
+[JsonSerializable(typeof(LampTime))]
+[JsonSerializable(typeof(LightRequirement))]
+[JsonSerializable(typeof(MeterRequirement))]
 
 // Plants
 [JsonSerializable(typeof(CardinalTemperatures))]

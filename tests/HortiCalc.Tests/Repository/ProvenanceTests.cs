@@ -17,7 +17,7 @@ public partial class ProvenanceTests
         ["ams-growing-degree-hour"] = "defines degree hours in words; quadrature and computed years check them",
         ["california-degree-day-glossary"] = "defines triangle and sine; quadrature of the curve and computed tables check them",
         ["noaa-normals-1981-2010-freeze"] = "says how chances are meant; the tables of the older normals check the distribution",
-        ["usno-approximate-sun"] = "prints formulas; an ephemeris checks the day lengths made with them",
+        ["noaa-solar-calculations"] = "prints formulas; an ephemeris on a grid of the world and a table of sunrises check what is made with them",
         ["usda-ars-air-temperature-sine"] = "prints a formula; an independent implementation checks it",
         ["campbell-norman-1997"] = "prints formulas; their harmonics are checked as properties",
         ["uc-chill-portions"] = "says in words which hours count and when counting begins",
