@@ -16,6 +16,7 @@ public static class Calculations
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
+        HardinessCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>
@@ -25,6 +26,8 @@ public static class Calculations
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
+        "frost-tolerance-class", "frost-tolerance-killed-C", "frost-tolerance-killed-F", "frost-tolerance-withstands-C", "frost-tolerance-withstands-F",
+        "hardiness-bound-high-C", "hardiness-bound-high-F", "hardiness-bound-low-C", "hardiness-bound-low-F",
         "hazard.result",
         "huglin-class", "huglin-coefficient",
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
@@ -33,6 +36,7 @@ public static class Calculations
         "mass_of_cubic_metre_t", "mass_of_cubic_yard_lb", "mass_of_us_bushel_lb",
         "packed-soil-conductivity", "packed-soil-diffusivity", "phyllochron",
         "pot_size_L", "pot_size_ft3", "pot_size_gal", "pot_size_in3", "pot_size_yd3",
+        "root-killing-F",
         "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",
         "winkler-region",
     };

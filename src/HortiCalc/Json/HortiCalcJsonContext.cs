@@ -59,6 +59,7 @@ namespace HortiCalc.Json;
         typeof(CornHeatUnitMethodConverter),
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
+        typeof(HardinessSchemeConverter),
         typeof(GrowingSeasonMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
@@ -70,6 +71,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<DoseBasis>),
         typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<FrostToleranceClass>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
         typeof(JsonStringEnumConverter<HuglinClass>),
@@ -85,14 +87,18 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
         typeof(JsonStringEnumConverter<PlanRisk>),
         typeof(JsonStringEnumConverter<PlanStep>),
+        typeof(JsonStringEnumConverter<PotExposure>),
+        typeof(JsonStringEnumConverter<PotStanding>),
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
+        typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
         typeof(JsonStringEnumConverter<WinklerRegion>),
+        typeof(JsonStringEnumConverter<WinterReading>),
     ])]
 
 // Evidence
@@ -206,6 +212,15 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(GrowingSeason))]
 [JsonSerializable(typeof(Estimate<WinklerRegion>))]
 [JsonSerializable(typeof(Estimate<HuglinClass>))]
+[JsonSerializable(typeof(HardinessScheme))]
+[JsonSerializable(typeof(Estimate<HardinessClass>))]
+[JsonSerializable(typeof(Estimate<string>))]
+[JsonSerializable(typeof(WinterMinima))]
+[JsonSerializable(typeof(FrostTolerance))]
+[JsonSerializable(typeof(RootKilling))]
+[JsonSerializable(typeof(WinterRule))]
+[JsonSerializable(typeof(PotCooling))]
+[JsonSerializable(typeof(PotTemperatures))]
 [JsonSerializable(typeof(Estimate<double>))]
 [JsonSerializable(typeof(Phyllochron))]
 [JsonSerializable(typeof(TemperatureWave))]

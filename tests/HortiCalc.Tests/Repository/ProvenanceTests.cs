@@ -31,6 +31,9 @@ public partial class ProvenanceTests
         ["defra-growing-season"] = "prints a definition and the extremes of a record that is not at hand; an independent program checks it",
         ["photothermal-time"] = "prints a product; degree-days have their own checks",
         ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
+        ["canadian-hardiness-index"] = "prints the formula and no worked climate; its terms are checked one by one",
+        ["daly-2012-hardiness"] = "defines the mean annual extreme minimum; counted winters check it",
+        ["cibse-surface-resistance"] = "gives the film of air; a numerical solution of the heat equation checks the pot",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
