@@ -11,10 +11,10 @@ public static class WinterRules
 {
     private static readonly Source Strawberries = new(
         "umn-strawberry-mulch",
-        "When to mulch strawberries: straw and soil temperature",
-        "University of Minnesota; Journal of the American Pomological Society 36:57",
-        null,
-        null);
+        "Snow and Cold Weather Complicate Fall Mulching for Strawberries",
+        "University of Minnesota Extension, Fruit and Vegetable News",
+        2020,
+        "https://blog-fruit-vegetable-ipm.extension.umn.edu/2020/10/snow-and-cold-weather-complicate-fall.html");
 
     private static readonly Source Indoors = new(
         "bring-in-temperatures",
