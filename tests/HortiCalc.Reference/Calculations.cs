@@ -20,6 +20,7 @@ public static class Calculations
         GerminationCalculations.All,
         StageCalculations.All,
         HumidityCalculations.All,
+        HardinessCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>
@@ -33,6 +34,8 @@ public static class Calculations
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "emergence-days", "emergence-days-high", "emergence-days-low", "emergence-finding",
         "germination-range", "germination-thermal-time",
+        "frost-tolerance-class", "frost-tolerance-killed-C", "frost-tolerance-killed-F", "frost-tolerance-withstands-C", "frost-tolerance-withstands-F",
+        "hardiness-bound-high-C", "hardiness-bound-high-F", "hardiness-bound-low-C", "hardiness-bound-low-F",
         "hazard.result",
         "huglin-class", "huglin-coefficient",
         "light-requirement-high", "light-requirement-low", "meter-requirement-high", "meter-requirement-low",
@@ -43,6 +46,7 @@ public static class Calculations
         "normal-seedlings", "normal-seedlings-words",
         "packed-soil-conductivity", "packed-soil-diffusivity", "phyllochron",
         "pot_size_L", "pot_size_ft3", "pot_size_gal", "pot_size_in3", "pot_size_yd3",
+        "root-killing-F",
         "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",
         "winkler-region",
     };

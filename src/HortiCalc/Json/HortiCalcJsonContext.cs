@@ -60,6 +60,7 @@ namespace HortiCalc.Json;
         typeof(CornHeatUnitMethodConverter),
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
+        typeof(HardinessSchemeConverter),
         typeof(GrowingSeasonMethodConverter),
         typeof(IrradiationConverter),
         typeof(IrradianceConverter),
@@ -85,6 +86,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
         typeof(JsonStringEnumConverter<GerminationStage>),
+        typeof(JsonStringEnumConverter<FrostToleranceClass>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
         typeof(JsonStringEnumConverter<StageSubject>),
@@ -102,14 +104,18 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
         typeof(JsonStringEnumConverter<PlanRisk>),
         typeof(JsonStringEnumConverter<PlanStep>),
+        typeof(JsonStringEnumConverter<PotExposure>),
+        typeof(JsonStringEnumConverter<PotStanding>),
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
+        typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
         typeof(JsonStringEnumConverter<WinklerRegion>),
+        typeof(JsonStringEnumConverter<WinterReading>),
     ])]
 
 // Evidence
@@ -230,6 +236,15 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(GrowingSeason))]
 [JsonSerializable(typeof(Estimate<WinklerRegion>))]
 [JsonSerializable(typeof(Estimate<HuglinClass>))]
+[JsonSerializable(typeof(HardinessScheme))]
+[JsonSerializable(typeof(Estimate<HardinessClass>))]
+[JsonSerializable(typeof(Estimate<string>))]
+[JsonSerializable(typeof(WinterMinima))]
+[JsonSerializable(typeof(FrostTolerance))]
+[JsonSerializable(typeof(RootKilling))]
+[JsonSerializable(typeof(WinterRule))]
+[JsonSerializable(typeof(PotCooling))]
+[JsonSerializable(typeof(PotTemperatures))]
 [JsonSerializable(typeof(Estimate<double>))]
 [JsonSerializable(typeof(Phyllochron))]
 [JsonSerializable(typeof(TemperatureWave))]

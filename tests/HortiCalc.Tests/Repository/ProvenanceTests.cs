@@ -39,6 +39,9 @@ public partial class ProvenanceTests
         ["hyland-wexler-1983"] = "prints the equations; tables of vapour pressure and an independent grid check them",
         ["asce-2005"] = "prints the coefficient over ice alone; the laws of the ice bulb check it",
         ["ams-psychrometric-formula"] = "prints the formula; the weather service's own tables check it",
+        ["canadian-hardiness-index"] = "prints the formula and no worked climate; its terms are checked one by one",
+        ["daly-2012-hardiness"] = "defines the mean annual extreme minimum; counted winters check it",
+        ["cibse-surface-resistance"] = "gives the film of air; a numerical solution of the heat equation checks the pot",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
