@@ -246,4 +246,30 @@ internal static class Boundary
         SpeedUnit.Knot => value.Value * MetresPerNauticalMile / 3600,
         _ => value.MetersPerSecond,
     };
+
+    public static double KilojoulesPerSquareMetre(Irradiation value) => value.Unit switch
+    {
+        IrradiationUnit.KilojoulePerSquareMeter => value.Value,
+        IrradiationUnit.JoulePerSquareMeter => value.Value / 1000,
+        IrradiationUnit.JoulePerSquareCentimeter => value.Value * 10,
+        IrradiationUnit.WattHourPerSquareMeter => value.Value * 3.6,
+        IrradiationUnit.KilowattHourPerSquareMeter => value.Value * 3600,
+        _ => value.KilojoulesPerSquareMeter,
+    };
+
+    public static double MegajoulesPerSquareMetre(Irradiation value) => KilojoulesPerSquareMetre(value) / 1000;
+
+    public static double WattsPerSquareMetre(Irradiance value) => value.Unit switch
+    {
+        IrradianceUnit.WattPerSquareMeter => value.Value,
+        IrradianceUnit.KilowattPerSquareMeter => value.Value * 1000,
+        _ => value.WattsPerSquareMeter,
+    };
+
+    public static double Lux(Illuminance value) => value.Unit switch
+    {
+        IlluminanceUnit.Lux => value.Value,
+        IlluminanceUnit.Kilolux => value.Value * 1000,
+        _ => value.Lux,
+    };
 }

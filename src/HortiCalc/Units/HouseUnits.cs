@@ -38,7 +38,10 @@ internal static class HouseUnits
             or ThermalConductivity { Unit: ThermalConductivityUnit.WattPerMeterKelvin }
             or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin }
             or Pressure { Unit: PressureUnit.Kilopascal }
-            or RelativeHumidity { Unit: RelativeHumidityUnit.Percent } => value,
+            or RelativeHumidity { Unit: RelativeHumidityUnit.Percent }
+            or Irradiation { Unit: IrradiationUnit.KilojoulePerSquareMeter }
+            or Irradiance { Unit: IrradianceUnit.WattPerSquareMeter }
+            or Illuminance { Unit: IlluminanceUnit.Lux } => value,
         Length length => Length.FromMeters(Settled(Boundary.Metres(length))),
         Area area => Area.FromSquareMeters(Settled(Boundary.SquareMetres(area))),
         Volume volume => Volume.FromLiters(Settled(Boundary.Litres(volume))),
@@ -61,6 +64,9 @@ internal static class HouseUnits
             VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(Settled(Boundary.JoulesPerCubicMetreKelvin(capacity))),
         Pressure pressure => Pressure.FromKilopascals(Settled(Boundary.Kilopascals(pressure))),
         RelativeHumidity humidity => RelativeHumidity.FromPercent(Settled(Boundary.Percent(humidity))),
+        Irradiation radiation => Irradiation.FromKilojoulesPerSquareMeter(Settled(Boundary.KilojoulesPerSquareMetre(radiation))),
+        Irradiance power => Irradiance.FromWattsPerSquareMeter(Settled(Boundary.WattsPerSquareMetre(power))),
+        Illuminance light => Illuminance.FromLux(Settled(Boundary.Lux(light))),
         IQuantity other => other.ToUnit(other.QuantityInfo.BaseUnitInfo.Value),
         _ => value,
     };

@@ -24,6 +24,8 @@ public class BoundaryTests
         [MassConcentrationUnit.PoundPerUSGallon] = 3e-9,
         [MassConcentrationUnit.OuncePerImperialGallon] = 5e-7,
         [MassConcentrationUnit.PoundPerImperialGallon] = 3e-7,
+        [PressureUnit.MillimeterOfMercury] = 3e-8,
+        [PressureUnit.InchOfMercury] = 1e-8,
         [ReciprocalAreaUnit.InverseSquareFoot] = 5e-7,
         [ReciprocalAreaUnit.InverseSquareYard] = 5e-7,
     };

@@ -11,7 +11,7 @@ namespace HortiCalc.Climate;
 /// Immutable; equal when all members are equal. Everything is exact arithmetic once a formula of saturation is chosen, and of the
 /// psychrometer for wet bulbs; both carry their sources. Dew point and wet bulb are over water, supercooled below 0 °C, and frost point and
 /// ice bulb over ice. Going from one measure to another and back gives the same within a billionth. The air is a mixture of perfect
-/// gases: saturated air really holds about 0.4 % more vapour at sea level.
+/// gases: saturated air really holds up to 0.5 % more vapour at sea level.
 /// </remarks>
 /// <example><code>
 /// MoistAir glasshouse = MoistAir.FromRelativeHumidity(
@@ -210,18 +210,23 @@ public sealed partial record MoistAir : IFormattable, IDisplayable
                 ? (DisplayRow[])[new DisplayRow("dew point", QuantityText.Of(DewPoint(), style))]
                 : [],
             new DisplayRow("water", $"{QuantityText.Number(MixingRatio.PartsPerThousand, style)} g/kg of dry air"),
-            new DisplayRow("air pressure", QuantityText.Of(AirPressure, style)),
+            new DisplayRow("air pressure", BarometerText(style)),
             new DisplayRow("saturation", Saturation.Evidence.Name),
             new DisplayRow("source", Saturation.Evidence.Source.ToString()),
         ],
     };
 
     private string ToString(TextStyle style) =>
-        $"{QuantityText.Of(Temperature, style)}, {HumidityText(style)}, air pressure {QuantityText.Of(AirPressure, style)}; {Saturation.Evidence}";
+        $"{QuantityText.Of(Temperature, style)}, {HumidityText(style)}, air pressure {BarometerText(style)}; {Saturation.Evidence}";
 
     private string HumidityText(TextStyle style) => Saturation.Water.Holds(celsius)
         ? $"relative humidity {QuantityText.Of(RelativeHumidity(), style)}"
         : $"relative humidity over ice {QuantityText.Of(RelativeHumidityOverIce(), style)}";
+
+    /// <summary>US barometers show inches of mercury.</summary>
+    private string BarometerText(TextStyle style) => style.Units == MeasurementSystem.UsCustomary
+        ? $"{QuantityText.Number(airKilopascals / Boundary.KilopascalsPerInchOfMercury, style)} inHg"
+        : QuantityText.Of(AirPressure, style);
 
     private double Percent(SaturationCurve curve) => 100 * vapourKilopascals / curve.Kilopascals(curve.Require(celsius, "temperature"));
 

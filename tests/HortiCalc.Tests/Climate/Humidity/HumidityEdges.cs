@@ -46,6 +46,25 @@ public class HumidityEdges
         Refused(() => MoistAir.FromIceBulb(C(-5), C(-4), Moist.SeaLevel), "iceBulb", "-4 °C", "not above the air's -5 °C");
     }
 
+    [Theory]
+    [InlineData("psychrometer.ventilated", 0.000662, 0.000594)]
+    [InlineData("psychrometer.natural", 0.000800, null)]
+    [InlineData("psychrometer.unventilated", 0.001200, null)]
+    [InlineData("psychrometer.weather-bureau", 0.00066 * (1 + 0.00115 * 10), 0.00066 * (1 - 0.00115 * 10))]
+    [InlineData("psychrometer.constant-latent-heat", 0.000665, null)]
+    public void FromWetBulb_OneDegreeApart_FallsByThePrintedCoefficient(string key, double water, double? ice)
+    {
+        Psychrometer psychrometer = Psychrometer.FromKey(key);
+        double fall = SaturationVapourPressure.Wmo.OverWater(C(10)).Kilopascals
+            - MoistAir.FromWetBulb(C(11), C(10), Pressure.FromKilopascals(100), psychrometer).VapourPressure.Kilopascals;
+        Assert.Equal(100 * water, fall, 1e-12);
+        if (ice is not double perCelsius)
+            return;
+        double icyFall = SaturationVapourPressure.Wmo.OverIce(C(-10)).Kilopascals
+            - MoistAir.FromIceBulb(C(-9), C(-10), Pressure.FromKilopascals(100), psychrometer).VapourPressure.Kilopascals;
+        Assert.Equal(100 * perCelsius, icyFall, 1e-12);
+    }
+
     [Fact]
     public void FromWetBulb_LowerThanDryAirCoolsIt_IsRefused()
     {

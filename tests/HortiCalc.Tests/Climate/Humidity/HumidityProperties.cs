@@ -1,5 +1,6 @@
 using FsCheck.Xunit;
 using HortiCalc.Climate;
+using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Tests.Climate;
@@ -207,7 +208,7 @@ public class HumidityProperties
     {
         MoistAir air = Moist.Air(temperature, share, pressure);
         MoistAir us = MoistAir.FromRelativeHumidity(
-            Temperature.FromDegreesFahrenheit(air.Temperature.DegreesFahrenheit), Moist.Share(share), Pressure.FromInchesOfMercury(air.AirPressure.InchesOfMercury));
+            Temperature.FromDegreesFahrenheit(air.Temperature.DegreesFahrenheit), Moist.Share(share), Pressure.FromInchesOfMercury(air.AirPressure.Kilopascals / Boundary.KilopascalsPerInchOfMercury));
 
         Same(air, us);
         Assert.Equal(air.WetBulb().DegreesFahrenheit, us.WetBulb().DegreesFahrenheit, 1e-8);
