@@ -13,6 +13,7 @@ using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
 using HortiCalc.Climate;
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -121,8 +122,12 @@ try
         Line("Damage", damage.ToString(format, CultureInfo.InvariantCulture));
     foreach (RowCover cover in RowCover.All.Take(2))
         Line("Cover", $"{cover} keeps it {cover.Gain.Range!.ToString(format, CultureInfo.InvariantCulture)} warmer [{cover.Evidence.Source}]");
-    Line("Sprinklers", $"start at {Show(tonight.SprinklerStart.Value)} ({Clock(tonight.SprinklerStartTime)}), "
-        + $"stop above {Show(Sprinkling.StopTemperature(dewPoint, tonight.Harmful).Value)} when the ice melts; {tonight.SprinklerStart.Method.Name}");
+    if (tonight.SprinklerStart is Estimate<Temperature> start)
+    {
+        Line("Sprinklers", $"start at {Show(start.Value)} ({Clock(tonight.SprinklerStartTime)}), "
+            + $"stop above {Show(Sprinkling.StopTemperature(dewPoint, tonight.Harmful).Value)} when the ice melts; {start.Method.Name}");
+    }
+
     if (tonight.Cooling.AtFullHours() is HourlyTemperatures hours)
     {
         Line("Hour by hour", string.Join("  ", Enumerable.Range(0, hours.Count).Select(hour => hours.Start.AddHours(hour))

@@ -157,8 +157,8 @@ public static partial class CriticalTemperatures
         Critical("Cranberry", "Ben Lear, Stevens, new hybrids", "White bud", Fahrenheit(22), Fahrenheit(22), FrostNightSources.MaineCranberry, "white bud"),
         Critical("Cranberry", "Early Black, Howes", "Bud swell (scales loosening)", Fahrenheit(22), Fahrenheit(22), FrostNightSources.MaineCranberry, "bud swell"),
         Critical("Cranberry", "Ben Lear, Stevens, new hybrids", "Bud swell (scales loosening)", Fahrenheit(25), Fahrenheit(25), FrostNightSources.MaineCranberry, "bud swell"),
-        Critical("Cranberry", "Early Black, Howes", "Bud break (cabbage head/popcorn; 2 mm)", Fahrenheit(25), Fahrenheit(25), FrostNightSources.MaineCranberry, "bud break"),
-        Critical("Cranberry", "Ben Lear, Stevens, new hybrids", "Bud break (cabbage head/popcorn; 2 mm)", Fahrenheit(27), Fahrenheit(27), FrostNightSources.MaineCranberry, "bud break"),
+        Critical("Cranberry", "Early Black, Howes", "Bud break (cabbage head/popcorn, 2 mm)", Fahrenheit(25), Fahrenheit(25), FrostNightSources.MaineCranberry, "bud break"),
+        Critical("Cranberry", "Ben Lear, Stevens, new hybrids", "Bud break (cabbage head/popcorn, 2 mm)", Fahrenheit(27), Fahrenheit(27), FrostNightSources.MaineCranberry, "bud break"),
         Critical("Cranberry", "Early Black, Howes", "Bud elongation", Fahrenheit(27), Fahrenheit(27), FrostNightSources.MaineCranberry, "bud elongation"),
         Critical("Cranberry", "Ben Lear, Stevens, new hybrids", "Bud elongation", Fahrenheit(29.5), Fahrenheit(30), FrostNightSources.MaineCranberry, "bud elongation"),
     ];

@@ -81,8 +81,13 @@ public sealed record FrostNight : IFormattable, IDisplayable
         ChanceOfHarm = Boundary.Celsius(Harmful) <= Boundary.Celsius(evening.Temperature)
             ? model.ChanceOfMinimumAtOrBelow(evening.Temperature, evening.DewPoint, Harmful)
             : model.ChanceOfMinimumAtOrBelow(evening.Temperature, evening.DewPoint, evening.Temperature);
-        SprinklerStart = Sprinkling.StartTemperature(evening.DewPoint, Harmful, evening.AirPressure);
-        SprinklerStartTime = Cooling.TimeReached(SprinklerStart.Value);
+        Domain sprinkling = SprinklerStartMethod.Psychrometric.Evidence.Domain;
+        if (sprinkling.Contains("criticalTemperature", Boundary.Celsius(Harmful)) && sprinkling.Contains("dewPoint", Boundary.Celsius(evening.DewPoint)))
+        {
+            SprinklerStart = Sprinkling.StartTemperature(evening.DewPoint, Harmful, evening.AirPressure);
+            SprinklerStartTime = Cooling.TimeReached(SprinklerStart.Value);
+        }
+
         Advice = Damage.Any(damage => damage.IsHarmful) ? FrostAdvice.Protect
             : DamageAtColdEnd.Any(damage => damage.IsHarmful) ? FrostAdvice.BeReady
             : FrostAdvice.Watch;
@@ -93,7 +98,7 @@ public sealed record FrostNight : IFormattable, IDisplayable
                 .Concat(Cooling.Cautions)
                 .Append(FrostNightCautions.BudKillIsNotCropLoss)
                 .Append(FrostNightCautions.SourcesDiffer)
-                .Concat(SprinklerStart.Cautions)
+                .Concat(SprinklerStart?.Cautions ?? [])
                 .Append(FrostNightCautions.CoverBeforeDark)
                 .Append(FrostNightCautions.Fire)
                 .Distinct(),
@@ -148,9 +153,12 @@ public sealed record FrostNight : IFormattable, IDisplayable
     [JsonIgnore]
     public IReadOnlyList<FrostDamage> DamageAtColdEnd { get; }
 
-    /// <summary>The air temperature at which sprinkling must start, if that is how the crop is protected.</summary>
+    /// <summary>
+    /// The air temperature at which sprinkling must start, if that is how the crop is protected; <see langword="null"/> where the crop or the air
+    /// lies outside what the psychrometric equation is used for.
+    /// </summary>
     [JsonIgnore]
-    public Estimate<Temperature> SprinklerStart { get; }
+    public Estimate<Temperature>? SprinklerStart { get; }
 
     /// <summary>When the air comes down to it; <see langword="null"/> where it does not.</summary>
     [JsonIgnore]
@@ -196,7 +204,9 @@ public sealed record FrostNight : IFormattable, IDisplayable
             new DisplayRow("harmful", $"{QuantityText.Of(Harmful, style)}, chance {QuantityText.Of(ChanceOfHarm.Value, style)}"),
             new DisplayRow("for", $"{QuantityText.Of(DurationOfHarm, style)}, from {Time(TimeOfHarm)}"),
             .. Damage.Select(damage => new DisplayRow(damage.Critical.Stage, $"{damage.Words(style)} [{damage.Critical.Source}]")),
-            new DisplayRow("sprinkle from", $"{QuantityText.Of(SprinklerStart.Value, style)}, {Time(SprinklerStartTime)}"),
+            .. SprinklerStart is null
+                ? (DisplayRow[])[]
+                : [new DisplayRow("sprinkle from", $"{QuantityText.Of(SprinklerStart.Value, style)}, {Time(SprinklerStartTime)}")],
             .. Cautions.Select(caution => new DisplayRow(caution.LevelWord, caution.Sentence)),
             new DisplayRow("method", Minimum.Method.ToString()),
         ],

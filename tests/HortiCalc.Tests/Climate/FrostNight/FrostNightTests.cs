@@ -28,7 +28,7 @@ public class FrostNightTests
         Assert.Equal(Tonight.Cooling.TimeReached(Tonight.Harmful), Tonight.TimeOfHarm);
         Assert.Equal(AppleInBloom.Select(line => line.DamageAt(minimum.Value)), Tonight.Damage);
         Assert.Equal(AppleInBloom.Select(line => line.DamageAt(minimum.Range!.Low)), Tonight.DamageAtColdEnd);
-        Assert.Equal(Sprinkling.StartTemperature(C(-3), Tonight.Harmful).Value, Tonight.SprinklerStart.Value);
+        Assert.Equal(Sprinkling.StartTemperature(C(-3), Tonight.Harmful).Value, Tonight.SprinklerStart!.Value);
         Assert.Equal(FrostAdvice.Protect, Tonight.Advice);
         Assert.Equal(Tonight.Cautions.Count, Tonight.Cautions.DistinctBy(caution => caution.Code).Count());
     }
@@ -36,7 +36,7 @@ public class FrostNightTests
     [Fact]
     public void Tonight_SprinklersStartBeforeTheCropIsHarmed()
     {
-        Assert.True(Tonight.SprinklerStart.Value.DegreesCelsius > Tonight.Harmful.DegreesCelsius);
+        Assert.True(Tonight.SprinklerStart!.Value.DegreesCelsius > Tonight.Harmful.DegreesCelsius);
         Assert.True(Tonight.SprinklerStartTime < Tonight.TimeOfHarm);
     }
 
@@ -60,9 +60,10 @@ public class FrostNightTests
     public void ChanceOfHarm_ACropHarmedAboveTheEvening_IsCertain()
     {
         CriticalTemperature tender = new("Invented", "", "any", "any", C(6), C(6), null, null, AppleInBloom[0].Source);
-        FrostNight night = new(Evening(4, -3), Model, [tender with { }]);
+        FrostNight night = new(Evening(4, -3), Model, [tender]);
         Assert.Equal(100, night.ChanceOfHarm.Value.Percent);
         Assert.Equal(night.Cooling.Start, night.TimeOfHarm);
+        Assert.Null(night.SprinklerStart);
     }
 
     [Fact]
