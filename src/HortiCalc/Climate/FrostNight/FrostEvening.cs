@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -5,7 +6,7 @@ namespace HortiCalc.Climate;
 
 /// <summary>What is read on an evening before a frost: times, thermometers, wind and sky.</summary>
 /// <remarks>Immutable; equal when all members are equal. Times are of one clock that does not jump in the night; their kind is set aside.</remarks>
-public sealed record FrostEvening
+public sealed record FrostEvening : IFormattable
 {
     /// <summary>Describes an evening.</summary>
     /// <param name="sunset">The time of sunset.</param>
@@ -69,4 +70,19 @@ public sealed record FrostEvening
     public Pressure? AirPressure { get; }
 
     internal double MetresPerSecond { get; }
+
+    /// <summary>The evening in metric units and invariant culture.</summary>
+    /// <returns>One line.</returns>
+    public override string ToString() => ToString(TextStyle.Default);
+
+    /// <summary>The evening as one line of text.</summary>
+    /// <param name="format"><c>M</c> or nothing for metric units, <c>U</c> for US customary ones.</param>
+    /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
+    /// <returns>One line.</returns>
+    /// <exception cref="FormatException">The format is another one.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => ToString(TextStyle.Parse(format, formatProvider));
+
+    private string ToString(TextStyle style) =>
+        $"{HourRange.Text(Sunset)} to {HourRange.Text(Sunrise)}: {QuantityText.Of(Temperature, style)}, dew point {QuantityText.Of(DewPoint, style)}, "
+        + $"wind {QuantityText.Of(WindSpeed, style)}, {(IsClear ? "clear" : "not clear")}";
 }

@@ -74,7 +74,7 @@ internal static class FrostNightCautions
     public static readonly Caution BudKillIsNotCropLoss = new(
         "frost-night.bud-kill",
         CautionLevel.Note,
-        "The share is of buds killed after half an hour at that temperature, not of the crop lost: many trees crop fully on a few buds in ten.",
+        "The share is of buds killed after half an hour at that temperature, not of the crop lost: apples, pears and peaches may crop fully on one or two buds in ten.",
         FrostNightSources.UtahFactSheet);
 
     public static readonly Caution SourcesDiffer = new(

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -5,7 +6,7 @@ namespace HortiCalc.Climate;
 
 /// <summary>One clear, calm night of your own record: what the thermometers showed in the evening, and how cold it became.</summary>
 /// <remarks>Immutable; equal when all members are equal. Both evening readings are taken two hours after sunset.</remarks>
-public sealed record PastNight
+public sealed record PastNight : IFormattable
 {
     /// <summary>Describes a night that is over.</summary>
     /// <param name="eveningTemperature">The air temperature two hours after sunset.</param>
@@ -36,4 +37,18 @@ public sealed record PastNight
     internal double DewPointCelsius { get; }
 
     internal double MinimumCelsius { get; }
+
+    /// <summary>The night in metric units and invariant culture.</summary>
+    /// <returns>One line.</returns>
+    public override string ToString() => ToString(TextStyle.Default);
+
+    /// <summary>The night as one line of text.</summary>
+    /// <param name="format"><c>M</c> or nothing for metric units, <c>U</c> for US customary ones.</param>
+    /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
+    /// <returns>One line.</returns>
+    /// <exception cref="FormatException">The format is another one.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) => ToString(TextStyle.Parse(format, formatProvider));
+
+    private string ToString(TextStyle style) =>
+        $"{QuantityText.Of(EveningTemperature, style)}, dew point {QuantityText.Of(EveningDewPoint, style)}, to {QuantityText.Of(Minimum, style)}";
 }

@@ -124,6 +124,9 @@ public class FrostNightTests
         Assert.Contains("°F", Tonight.ToString("U", CultureInfo.InvariantCulture), StringComparison.Ordinal);
         Assert.Contains("0.503 × evening temperature + 0.0265 × dew point + -5.82 °C", Model.ToString(), StringComparison.Ordinal);
         Assert.Throws<FormatException>(() => Tonight.ToString("X", null));
+        Assert.Equal("3.2 °C, dew point -4.2 °C, to -3.1 °C", TenNights[0].ToString());
+        Assert.Equal(
+            "2027-04-20 20:10 to 2027-04-21 06:05: 39.2 °F, dew point 26.6 °F, wind 2.24 mph, clear", Tonight.Evening.ToString("U", CultureInfo.InvariantCulture));
         Assert.Equal("Apple: 10 % to 15 % of buds for a full crop [Utah State University Extension, Critical Temperatures for Frost Damage on Fruit Trees, IPM-012-11 (2011)]", CriticalTemperatures.BudNeeds.Single(need => need.Crop == "Apple").ToString());
     }
 
