@@ -16,6 +16,7 @@ public static class Calculations
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
+        HeatForecastCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>

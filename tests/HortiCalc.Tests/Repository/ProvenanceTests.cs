@@ -32,6 +32,8 @@ public partial class ProvenanceTests
         ["photothermal-time"] = "prints a product; degree-days have their own checks",
         ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
+        ["day-1985"] = "describes the continuation with past years; an independent computation checks it",
+        ["hyndman-fan-1996"] = "lists the ranks; an independent implementation of them checks the dates",
     };
 
     [Fact]

@@ -106,7 +106,7 @@ public sealed record HeatForecast : IFormattable, IDisplayable
 
     /// <summary>The method, with its source and what it holds for.</summary>
     [JsonIgnore]
-    public Method Method => HeatForecastEvidence.PastYears;
+    public Method Method { get; } = HeatForecastEvidence.PastYears;
 
     /// <summary>The share of the past years with which the season ends before the requirement is met.</summary>
     [JsonIgnore]
