@@ -122,11 +122,11 @@ public class HeatForecastProperties
         double[] years = Years(seed, 9);
         DateOnly south = new(2003, 10, 1);
 
-        HeatForecast northern = Make(years, 30, 8, 900);
+        HeatForecast northern = Make(years, 30, 8, 700);
         HeatForecast southern = HeatForecast.For(
-            ForecastRecords.Needs(900), ForecastRecords.SoFar(south.AddYears(9), 30, 8), ForecastRecords.Constant(south, years));
+            ForecastRecords.Needs(700), ForecastRecords.SoFar(south.AddYears(9), 30, 8), ForecastRecords.Constant(south, years));
 
-        // From April on, and from October on, there are 30-day and 31-day months in another order: the days since the start are the same.
+        // All dates come before the end of February, which leap years make longer.
         Assert.Equal(
             northern.Years.Select(year => year.Date!.Value.DayNumber - northern.Start.DayNumber),
             southern.Years.Select(year => year.Date!.Value.DayNumber - southern.Start.DayNumber));

@@ -2,7 +2,6 @@ using System.Text.Json;
 using HortiCalc.Climate;
 using HortiCalc.Json;
 using HortiCalc.Tests.Season;
-using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Tests.Climate;
