@@ -72,7 +72,7 @@ try
         : ThermalTime.FromCelsiusDays(degreeDays);
     Temperature lower = Degrees("--base") ?? Temperature.FromDegreesCelsius(10);
     Temperature? upper = given.GetValueOrDefault("--upper") == "none" ? null : Degrees("--upper") ?? Temperature.FromDegreesCelsius(30);
-    DegreeDayMethod method = DegreeDayMethod.FromKey(given.GetValueOrDefault("--method", DegreeDayMethod.SingleSine.Key));
+    DegreeDayMethod method = DegreeDayMethod.FromKey(given.GetValueOrDefault("--method", "single-sine"));
 
     using StreamReader reader = File.OpenText(file);
     DailyTemperatures record = WeatherCsv.Read(reader);
