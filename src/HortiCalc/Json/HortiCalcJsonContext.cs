@@ -4,6 +4,7 @@ using HortiCalc.Climate;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using HortiCalc.Mixes;
+using HortiCalc.Plants;
 using HortiCalc.Season;
 using HortiCalc.Soil;
 using HortiCalc.Units;
@@ -59,7 +60,20 @@ namespace HortiCalc.Json;
         typeof(CornHeatUnitMethodConverter),
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
+        typeof(HardinessSchemeConverter),
         typeof(GrowingSeasonMethodConverter),
+        typeof(IrradiationConverter),
+        typeof(IrradianceConverter),
+        typeof(IlluminanceConverter),
+        typeof(PhotonFluxDensityConverter),
+        typeof(DailyLightIntegralConverter),
+        typeof(SolarPhotonMethodConverter),
+        typeof(GerminationResponseConverter),
+        typeof(PressureConverter),
+        typeof(RelativeHumidityConverter),
+        typeof(SaturationVapourPressureConverter),
+        typeof(PsychrometerConverter),
+        typeof(AirPressureMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -68,13 +82,18 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
+        typeof(JsonStringEnumConverter<EmergenceFinding>),
         typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<GerminationStage>),
+        typeof(JsonStringEnumConverter<FrostToleranceClass>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
+        typeof(JsonStringEnumConverter<StageSubject>),
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<LandSetting>),
         typeof(JsonStringEnumConverter<LimeForm>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
@@ -85,14 +104,18 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
         typeof(JsonStringEnumConverter<PlanRisk>),
         typeof(JsonStringEnumConverter<PlanStep>),
+        typeof(JsonStringEnumConverter<PotExposure>),
+        typeof(JsonStringEnumConverter<PotStanding>),
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
+        typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
         typeof(JsonStringEnumConverter<WinklerRegion>),
+        typeof(JsonStringEnumConverter<WinterReading>),
     ])]
 
 // Evidence
@@ -179,6 +202,13 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(ForecastYear))]
 [JsonSerializable(typeof(ForecastDate))]
 [JsonSerializable(typeof(ForecastSkill))]
+[JsonSerializable(typeof(HeatStage))]
+[JsonSerializable(typeof(Biofix))]
+[JsonSerializable(typeof(StageTable))]
+[JsonSerializable(typeof(StageTime))]
+[JsonSerializable(typeof(StageProgress))]
+[JsonSerializable(typeof(DevelopmentTime))]
+[JsonSerializable(typeof(BaseTemperature))]
 [JsonSerializable(typeof(TimeReached))]
 [JsonSerializable(typeof(DegreeDayTotal))]
 [JsonSerializable(typeof(DegreeDayComparison))]
@@ -210,6 +240,15 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(GrowingSeason))]
 [JsonSerializable(typeof(Estimate<WinklerRegion>))]
 [JsonSerializable(typeof(Estimate<HuglinClass>))]
+[JsonSerializable(typeof(HardinessScheme))]
+[JsonSerializable(typeof(Estimate<HardinessClass>))]
+[JsonSerializable(typeof(Estimate<string>))]
+[JsonSerializable(typeof(WinterMinima))]
+[JsonSerializable(typeof(FrostTolerance))]
+[JsonSerializable(typeof(RootKilling))]
+[JsonSerializable(typeof(WinterRule))]
+[JsonSerializable(typeof(PotCooling))]
+[JsonSerializable(typeof(PotTemperatures))]
 [JsonSerializable(typeof(Estimate<double>))]
 [JsonSerializable(typeof(Phyllochron))]
 [JsonSerializable(typeof(TemperatureWave))]
@@ -219,6 +258,41 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilMaterial))]
 [JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
 [JsonSerializable(typeof(Estimate<ThermalConductivity>))]
+[JsonSerializable(typeof(MoistAir))]
+[JsonSerializable(typeof(SaturationVapourPressure))]
+[JsonSerializable(typeof(Psychrometer))]
+[JsonSerializable(typeof(AirPressureMethod))]
+[JsonSerializable(typeof(Pressure))]
+[JsonSerializable(typeof(RelativeHumidity))]
+[JsonSerializable(typeof(Estimate<Pressure>))]
+[JsonSerializable(typeof(Place))]
+[JsonSerializable(typeof(Estimate<SunTimes>))]
+[JsonSerializable(typeof(Estimate<SunPosition>))]
+[JsonSerializable(typeof(Estimate<PhotoperiodCrossings>))]
+[JsonSerializable(typeof(Estimate<Irradiation>))]
+[JsonSerializable(typeof(Estimate<Irradiance>))]
+[JsonSerializable(typeof(Estimate<Illuminance>))]
+[JsonSerializable(typeof(Estimate<PhotonFluxDensity>))]
+[JsonSerializable(typeof(Estimate<DailyLightIntegral>))]
+[JsonSerializable(typeof(AngstromCoefficients))]
+[JsonSerializable(typeof(LandSetting))]
+[JsonSerializable(typeof(LightSource))]
+[JsonSerializable(typeof(SolarPhotonMethod))]
+[JsonSerializable(typeof(LampTime))]
+[JsonSerializable(typeof(LightRequirement))]
+[JsonSerializable(typeof(MeterRequirement))]
+
+// Plants
+[JsonSerializable(typeof(CardinalTemperatures))]
+[JsonSerializable(typeof(CardinalTemperatureRecord))]
+[JsonSerializable(typeof(GerminationResponse))]
+[JsonSerializable(typeof(GerminationNeed))]
+[JsonSerializable(typeof(GerminationProgress))]
+[JsonSerializable(typeof(GerminationRange))]
+[JsonSerializable(typeof(GerminationRangeComparison))]
+[JsonSerializable(typeof(EmergenceTable))]
+[JsonSerializable(typeof(EmergenceReading))]
+[JsonSerializable(typeof(NormalSeedlingTable))]
 
 // Season
 [JsonSerializable(typeof(Garden))]
