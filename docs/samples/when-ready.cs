@@ -107,7 +107,7 @@ try
         if (forecast.Skill is ForecastSkill skill)
         {
             Console.WriteLine($"  middle date off by {Days(skill.MeanAbsoluteError)} days on average, {Days(skill.Bias)} late on balance");
-            Console.WriteLine($"  the usual date off by {Days(skill.UsualMeanAbsoluteError)} days: the season so far is worth {Days(skill.Gain)}");
+            Console.WriteLine($"  the usual date off by {Days(skill.UsualMeanAbsoluteError)} days: the season so far is worth {Days(skill.Gain)} days");
             Console.WriteLine($"  {Percent(skill.Coverage)} of {skill.Years} years fell into the range, which promises {Percent(skill.ExpectedCoverage)}");
         }
         else
@@ -122,7 +122,7 @@ try
             foreach (UpperCutoff cutoff in other.Cutoffs.Where(cutoff => cutoff == UpperCutoff.None || upper is not null))
             {
                 HeatForecast one = HeatForecast.For(Need(other, cutoff), season, record, until);
-                Console.WriteLine($"  {other + ", cutoff " + cutoff,-60} {Text(one.Middle.Date)}");
+                Console.WriteLine($"  {other + Words(cutoff),-70} {Text(one.Middle.Date)}");
             }
         }
     }
@@ -177,6 +177,13 @@ double? Number(string option)
 Temperature? Degrees(string option) => Number(option) is not double degrees ? null
     : us ? Temperature.FromDegreesFahrenheit(degrees)
     : Temperature.FromDegreesCelsius(degrees);
+
+static string Words(UpperCutoff cutoff) => cutoff switch
+{
+    UpperCutoff.None => "",
+    UpperCutoff.IntermediateBelowZero => ", intermediate cutoff, below zero too",
+    _ => $", {cutoff.ToString().ToLowerInvariant()} cutoff",
+};
 
 static string Text(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "not in this season";
 

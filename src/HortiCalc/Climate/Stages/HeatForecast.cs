@@ -147,12 +147,17 @@ public sealed record HeatForecast : IFormattable, IDisplayable
     /// More than 5 % of the days so far are missing, or the requirement is still to come and the record holds fewer than five whole past seasons.
     /// </exception>
     /// <example><code>
-    /// static HeatForecast Ask(DailyTemperatures record, HeatRequirement ripe, DateOnly sown, DateOnly today)
-    /// {
-    ///     HeatForecast forecast = HeatForecast.For(ripe, record.Between(sown, today), record);
-    ///     Console.WriteLine(forecast.Middle.Date);
-    ///     return forecast;
-    /// }
+    /// double[] minima = [.. Enumerable.Repeat(8.0, 3800)];
+    /// double[] maxima = [.. Enumerable.Repeat(18.0, 3800)];
+    /// DailyTemperatures record = DailyTemperatures.Create(new DateOnly(2015, 1, 1), minima, maxima, TemperatureUnit.DegreeCelsius);
+    /// HeatRequirement ripe = new(
+    ///     ThermalTime.FromCelsiusDays(600),
+    ///     new DegreeDayThresholds(Temperature.FromDegreesCelsius(5)),
+    ///     DegreeDayMethod.SingleSine,
+    ///     UpperCutoff.None,
+    ///     Source.CommonPractice("ripe", "ripe after 600 degree days"));
+    /// HeatForecast forecast = HeatForecast.For(ripe, record.Between(new DateOnly(2025, 4, 1), new DateOnly(2025, 5, 10)), record);
+    /// Console.WriteLine(forecast.Middle); // 50 %: 2025-06-14
     /// </code></example>
     public static HeatForecast For(HeatRequirement requirement, DailyTemperatures season, DailyTemperatures past, DateOnly? lastDay = null)
     {
