@@ -17,6 +17,7 @@ public static class Calculations
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
+        HeatForecastCalculations.All,
         SunCalculations.All,
         GerminationCalculations.All,
         StageCalculations.All,
