@@ -123,6 +123,17 @@ public class FrostDamageProperties
         Assert.Single(FrostDefinitions.Covering(F(fahrenheit), FrostSensor.Air), definition => definition.Source.Key == "almanac-freeze-classes");
     }
 
+    [Theory]
+    [InlineData(32.5, null)]
+    [InlineData(32.4, "light freeze")]
+    [InlineData(28.5, "light freeze")]
+    [InlineData(28.4, "moderate freeze")]
+    [InlineData(24.5, "moderate freeze")]
+    [InlineData(24.4, "severe freeze")]
+    public void Covering_BetweenWholeFahrenheit_GoesToTheNearestAndAHalfToTheWarmer(double fahrenheit, string? term) => Assert.Equal(
+        term,
+        FrostDefinitions.Covering(F(fahrenheit), FrostSensor.Air).SingleOrDefault(definition => definition.Source.Key == "almanac-freeze-classes")?.Term);
+
     [Fact]
     public void Covering_MinusOne_IsCalledDifferently()
     {

@@ -50,6 +50,13 @@ public class SprinklingProperties
     }
 
     [Property]
+    public void OneThirdRule_OfDrierAir_LeavesAThirdOfTheWayToTheDewPoint(AnyDamp damp)
+    {
+        double start = Start(damp.DewPoint, damp.Critical, method: SprinklerStartMethod.OneThirdRule);
+        Assert.Equal(damp.Critical, damp.DewPoint < damp.Critical ? start - (start - damp.DewPoint) / 3 : start, 1e-9);
+    }
+
+    [Property]
     public void StopTemperature_SameDewPoint_IsTheStartButNeverBelowZero(AnyDamp damp) =>
         Assert.Equal(
             Math.Max(0, Start(damp.DewPoint, damp.Critical)),
