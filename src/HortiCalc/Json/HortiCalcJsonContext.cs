@@ -60,6 +60,7 @@ namespace HortiCalc.Json;
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
         typeof(GrowingSeasonMethodConverter),
+        typeof(PlottingPositionConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -68,7 +69,6 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
-        typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
@@ -191,7 +191,12 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Estimate<Duration>))]
 [JsonSerializable(typeof(FreezeClimate))]
 [JsonSerializable(typeof(FreezeClimateOptions))]
+[JsonSerializable(typeof(FreezeCurvePoint))]
+[JsonSerializable(typeof(FreezeDateInterval))]
+[JsonSerializable(typeof(FreezeDateMethod))]
 [JsonSerializable(typeof(FreezeDates))]
+[JsonSerializable(typeof(FreezeTrend))]
+[JsonSerializable(typeof(FreezesBetween))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
 [JsonSerializable(typeof(DateSpan))]
 [JsonSerializable(typeof(CountingSeason))]
