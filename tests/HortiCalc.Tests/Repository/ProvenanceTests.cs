@@ -31,6 +31,11 @@ public partial class ProvenanceTests
         ["defra-growing-season"] = "prints a definition and the extremes of a record that is not at hand; an independent program checks it",
         ["photothermal-time"] = "prints a product; degree-days have their own checks",
         ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
+        ["scipy-plotting-positions"] = "prints formulas; each is checked on the ranks of ten",
+        ["probscale-plotting-positions"] = "prints a formula; it is checked on the ranks of ten",
+        ["clopper-pearson-1934"] = "defines the interval; its closed forms and its symmetry check it, a simulation study its coverage",
+        ["mann-kendall-test"] = "prints formulas; a score and a variance counted by hand check them",
+        ["fao-frost-risk"] = "treats risk over years in words as far as it could be read; another publication's two numbers check the formula",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 

@@ -289,9 +289,7 @@ public sealed class FreezeBootstrap
             double middle = distribution.GivenAFreeze?.MiddleDate.DayOfYear ?? record!.MiddleDate.DayOfYear;
             double estimate = Day(distribution.GivenAFreeze, distribution.Share, fraction, givenAFreeze, middle);
             double ofRecord = Day(record, recordShare, fraction, givenAFreeze, middle);
-            double[] drawn = new double[draws.Length];
-            for (int draw = 0; draw < drawn.Length; draw++)
-                drawn[draw] = Day(draws[draw].Dates, draws[draw].Share, fraction, givenAFreeze, middle);
+            double[] drawn = [.. Usable(givenAFreeze).Select(draw => Day(draw.Dates, draw.Share, fraction, givenAFreeze, middle))];
             (double low, double high) = Ends(drawn, ofRecord, estimate, sure, freezes);
             return new FreezeDateInterval(MonthDayOf(low), date, MonthDayOf(high), confidence);
         }
@@ -312,9 +310,7 @@ public sealed class FreezeBootstrap
             }
             else
             {
-                double[] drawn = new double[draws.Length];
-                for (int draw = 0; draw < drawn.Length; draw++)
-                    drawn[draw] = Beyond(draws[draw].Dates, draws[draw].Share, date, givenAFreeze);
+                double[] drawn = [.. Usable(givenAFreeze).Select(draw => Beyond(draw.Dates, draw.Share, date, givenAFreeze))];
                 (double low, double high) = Ends(drawn, Beyond(record, recordShare, date, givenAFreeze), estimate, sure, freezes);
                 range = new EstimateRange<Ratio>(
                     Ratio.FromPercent(100 * Math.Clamp(low, 0, estimate)), Ratio.FromPercent(100 * Math.Clamp(high, estimate, 1)), meaning);
@@ -322,6 +318,9 @@ public sealed class FreezeBootstrap
 
             return new Estimate<Ratio>(chance.Value, chance.Method, range, chance.Adjustments, chance.Cautions);
         }
+
+        // Given a freeze, a draw without one tells nothing.
+        private IEnumerable<(FreezeDates? Dates, double Share)> Usable(bool givenAFreeze) => givenAFreeze ? draws.Where(draw => draw.Dates is not null) : draws;
 
         private double Beyond(FreezeDates? dates, double share, MonthDay date, bool givenAFreeze) =>
             dates is null || share == 0 ? 0 : dates.ChanceBeyond(date, side, givenAFreeze ? 1 : share);
