@@ -191,6 +191,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Estimate<Duration>))]
 [JsonSerializable(typeof(FreezeClimate))]
 [JsonSerializable(typeof(FreezeClimateOptions))]
+[JsonSerializable(typeof(FreezeBootstrap))]
 [JsonSerializable(typeof(FreezeCurvePoint))]
 [JsonSerializable(typeof(FreezeDateInterval))]
 [JsonSerializable(typeof(FreezeDateMethod))]

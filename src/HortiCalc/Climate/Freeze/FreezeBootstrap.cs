@@ -19,7 +19,7 @@ namespace HortiCalc.Climate;
 /// moved to the estimate: the resampled years are many, the seasons they come from are not.
 /// </para>
 /// <para>
-/// The same seed gives the same interval. Making one draws once; asking is then quick. Immutable, and safe to ask from several threads.
+/// The same seed gives the same interval. Making one draws once; asking is then quick. Immutable; equal when climate, seed and number are.
 /// </para>
 /// </remarks>
 /// <example><code>
@@ -27,11 +27,11 @@ namespace HortiCalc.Climate;
 /// DailyTemperatures days = DailyTemperatures.FromMinima(new DateOnly(1991, 1, 1), minima, TemperatureUnit.DegreeCelsius);
 /// FreezeClimate climate = FreezeClimate.FromDaily(days, Temperature.FromDegreesCelsius(0), new FreezeClimateOptions(Hemisphere.Northern));
 ///
-/// FreezeBootstrap sure = FreezeBootstrap.Of(climate, seed: 1);
+/// FreezeBootstrap sure = new(climate, seed: 1);
 /// FreezeDateInterval plantOut = sure.DateWithChanceOfLaterFreeze(Ratio.FromPercent(10), confidence: Ratio.FromPercent(90));
 /// IReadOnlyList&lt;FreezeCurvePoint&gt; curve = sure.CurveOfChanceOfFreezeAfter(confidence: Ratio.FromPercent(90));
 /// </code></example>
-public sealed class FreezeBootstrap
+public sealed record FreezeBootstrap
 {
     private const double HalfYear = MonthDay.DaysOfYear / 2.0;
 
@@ -40,10 +40,17 @@ public sealed class FreezeBootstrap
     private readonly double[] lengths;
     private readonly double[][] drawnLengths;
 
-    private FreezeBootstrap(FreezeClimate climate, int seed, int resamples)
+    /// <summary>Draws the seasons of a climate.</summary>
+    /// <param name="climate">The climate.</param>
+    /// <param name="seed">The seed; the same one gives the same intervals.</param>
+    /// <param name="resamples">How many times to draw, from 200 to 100,000; 2,000 tell the ends of 95 % well enough.</param>
+    /// <exception cref="ArgumentNullException">The climate is <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The resamples are not from 200 to 100,000.</exception>
+    public FreezeBootstrap(FreezeClimate climate, int seed, int resamples = 2000)
     {
-        Climate = climate;
+        Climate = Guard.NotNull(climate);
         Seed = seed;
+        Guard.Within(resamples, 200, 100_000, "resamples");
         Resamples = resamples;
         SeededRandom random = new(seed);
         spring = new Side(climate.LastInSpring, FreezeSide.Spring, climate.Seasons.Where(season => season.IsSpringKnown).Select(season => season.LastFreeze), climate, resamples, ref random);
@@ -68,20 +75,6 @@ public sealed class FreezeBootstrap
 
     /// <summary>How many times the seasons are drawn.</summary>
     public int Resamples { get; }
-
-    /// <summary>Draws the seasons of a climate.</summary>
-    /// <param name="climate">The climate.</param>
-    /// <param name="seed">The seed; the same one gives the same intervals.</param>
-    /// <param name="resamples">How many times to draw, from 200 to 100,000; 2,000 tell the ends of 95 % well enough.</param>
-    /// <returns>The draws, to ask.</returns>
-    /// <exception cref="ArgumentNullException">The climate is <see langword="null"/>.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The resamples are not from 200 to 100,000.</exception>
-    public static FreezeBootstrap Of(FreezeClimate climate, int seed, int resamples = 2000)
-    {
-        Guard.NotNull(climate);
-        Guard.Within(resamples, 200, 100_000, "resamples");
-        return new FreezeBootstrap(climate, seed, resamples);
-    }
 
     /// <summary>The interval of <see cref="LastSpringFreeze.DateWithChanceOfLaterFreeze"/>.</summary>
     /// <param name="chance">The chance over all seasons, above 0 % and below 100 %.</param>
@@ -187,6 +180,15 @@ public sealed class FreezeBootstrap
     /// <returns>365 points from the first day of the cold season on.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The confidence is not above 0 % and below 100 %.</exception>
     public IReadOnlyList<FreezeCurvePoint> CurveOfChanceOfFreezeBefore(Ratio confidence) => Curve(date => ChanceOfFreezeBefore(date, confidence));
+
+    /// <summary>Whether another draws the same seasons as often from the same seed, and so answers the same.</summary>
+    /// <param name="other">Another.</param>
+    /// <returns><see langword="true"/> where both are the same.</returns>
+    public bool Equals(FreezeBootstrap? other) =>
+        other is not null && Climate == other.Climate && Seed == other.Seed && Resamples == other.Resamples;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Climate, Seed, Resamples);
 
     /// <summary>What is drawn, how often and from which seed.</summary>
     /// <returns>One line of text.</returns>

@@ -33,7 +33,7 @@ public class FreezeMethodProperties
 
     private static Ratio ShareOf(RankedFreezeDates dates) => Ratio.FromPercent(dates.DaysFromStart.Count / 0.3);
 
-    private static FreezeBootstrap Draws(int seed) => FreezeBootstrap.Of(
+    private static FreezeBootstrap Draws(int seed) => new FreezeBootstrap(
         FreezeClimate.FromDaily(
             FreezeWeather.Site(seed, 0.3 + 0.7 * (Math.Abs(seed % 8) / 7.0), 250, 12),
             Zero,
@@ -213,6 +213,7 @@ public class FreezeMethodProperties
         }
 
         FreezeBootstrap sure = Draws(seed);
+        Assert.Equal(sure, JsonSerializer.Deserialize(JsonSerializer.Serialize(sure, Json.FreezeBootstrap), Json.FreezeBootstrap));
         FreezeDateInterval interval = sure.DateWithChanceOfLaterFreeze(Ratio.FromPercent(20), Ratio.FromPercent(90));
         Assert.Equal(interval, JsonSerializer.Deserialize(JsonSerializer.Serialize(interval, Json.FreezeDateInterval), Json.FreezeDateInterval));
         FreezeCurvePoint point = sure.CurveOfChanceOfFreezeAfter(Ratio.FromPercent(90))[250];

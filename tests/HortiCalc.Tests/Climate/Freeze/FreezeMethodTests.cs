@@ -206,14 +206,14 @@ public class FreezeMethodTests
     [Fact]
     public void Bootstrap_Curve_FallsThroughTheColdSeasonWithItsBand()
     {
-        FreezeBootstrap sure = FreezeBootstrap.Of(
+        FreezeBootstrap sure = new FreezeBootstrap(
             FreezeClimate.FromDaily(FreezeWeather.Site(1, 0.8, 200, 10), Zero, new FreezeClimateOptions(Hemisphere.Northern)), seed: 1, resamples: 300);
         IReadOnlyList<FreezeCurvePoint> curve = sure.CurveOfChanceOfFreezeAfter(Ratio.FromPercent(90));
         Assert.Equal(365, curve.Count);
         Assert.Equal(new MonthDay(8, 1), curve[0].Date);
         Assert.Contains(curve, point => point.High.Percent - point.Low.Percent > 5);
         Assert.All(curve.Skip(30).Zip(curve.Skip(31)).Take(300), pair => Assert.True(pair.Second.Chance <= pair.First.Chance));
-        Assert.Throws<ArgumentOutOfRangeException>("resamples", () => FreezeBootstrap.Of(sure.Climate, 1, 100));
+        Assert.Throws<ArgumentOutOfRangeException>("resamples", () => new FreezeBootstrap(sure.Climate, 1, 100));
         Assert.Throws<ArgumentOutOfRangeException>("confidence", () => sure.ChanceOfFreezeAfter(new MonthDay(4, 1), Ratio.FromPercent(100)));
     }
 

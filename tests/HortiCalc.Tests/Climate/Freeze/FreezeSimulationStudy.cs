@@ -25,7 +25,7 @@ public class FreezeSimulationStudy
     private const double LeastCovered = 0.9 - 0.052;
     private const double MostCovered = 0.9 + 0.052;
 
-    private static FreezeBootstrap Draw(int site, double share, FreezeDateMethod? method = null) => FreezeBootstrap.Of(
+    private static FreezeBootstrap Draw(int site, double share, FreezeDateMethod? method = null) => new FreezeBootstrap(
         FreezeClimate.FromDaily(FreezeWeather.Site(site, share, Mean, Deviation), Zero, new FreezeClimateOptions(Hemisphere.Northern, method: method)),
         seed: site,
         resamples: 400);
