@@ -52,7 +52,7 @@ page.AppendLine($"Each record is cut into blocks of {BlockYears} cold seasons. O
 page.AppendLine("block is asked whether its freeze came on the date or to its rare side: on it or later in spring, on it or earlier in autumn. Dates");
 page.AppendLine("count all seasons, those without freeze too. Where a chance has no date, because fewer seasons have a freeze, the season is not");
 page.AppendLine("counted. All stations together; *expected* is the chance itself, *error* one standard error of so many independent seasons, *off* how many");
-page.AppendLine("of these the share lies from the chance. *recent* leaves out only blocks of the last 40 years of a record and learns from these 40 alone: less");
+page.AppendLine("of these the share lies from the chance. Places with freezes in every month are not counted: spring and autumn meet there. *recent* leaves out only blocks of the last 40 years of a record and learns from these 40 alone: less");
 page.AppendLine("of a changing climate between the years that teach and those that test.");
 page.AppendLine();
 foreach (bool recent in new[] { false, true })
@@ -178,6 +178,12 @@ foreach (Station station in stations)
 }
 
 page.AppendLine();
+page.AppendLine("How to read it. Resampled years are made as the official ones are, and differ where the record does: the official minima are homogenised");
+page.AppendLine("and their gaps filled, some of our records begin later or end earlier (the seasons used stand in the last column), and where few years freeze");
+page.AppendLine("a single day more or less moves the rare dates by a week. Fits and ranks of some thirty values scatter by their own sampling error besides.");
+page.AppendLine("-6666 is the official mark for a freeze in fewer than a tenth of the years, where no date is printed. The official length is the longest run");
+page.AppendLine("within one resampled calendar year; ours of the fit and the ranks goes from freeze to freeze, and is 365 days where one is lacking.");
+page.AppendLine();
 page.AppendLine("## Sources of the records");
 page.AppendLine();
 foreach (Station station in stations)
@@ -206,6 +212,10 @@ Dictionary<(FreezeSide, double), (int Passed, int Seasons)> LeaveOut(Station sta
     {
         return outcome;
     }
+
+    // Where it freezes in every month the seasons meet at the cut, and a date beyond it belongs to the next one.
+    if (whole.LastInSpring.Cautions.Any(caution => caution.Code == "freeze.every-month"))
+        return outcome;
 
     MonthDay cut = whole.SeasonStart;
     double[] minima = new double[days.Count];

@@ -16,6 +16,7 @@ public static class Calculations
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
+        GerminationCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>
@@ -24,13 +25,17 @@ public static class Calculations
     /// </summary>
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
+        "cardinal-temperature",
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
+        "emergence-days", "emergence-days-high", "emergence-days-low", "emergence-finding",
+        "germination-range", "germination-thermal-time",
         "hazard.result",
         "huglin-class", "huglin-coefficient",
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
         "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",
         "lime_split_count", "lime_split_first", "lime_split_maximum", "lime_split_months",
         "mass_of_cubic_metre_t", "mass_of_cubic_yard_lb", "mass_of_us_bushel_lb",
+        "normal-seedlings", "normal-seedlings-words",
         "packed-soil-conductivity", "packed-soil-diffusivity", "phyllochron",
         "pot_size_L", "pot_size_ft3", "pot_size_gal", "pot_size_in3", "pot_size_yd3",
         "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",

@@ -4,6 +4,7 @@ using HortiCalc.Climate;
 using HortiCalc.Containers;
 using HortiCalc.Evidence;
 using HortiCalc.Mixes;
+using HortiCalc.Plants;
 using HortiCalc.Season;
 using HortiCalc.Soil;
 using HortiCalc.Units;
@@ -61,6 +62,7 @@ namespace HortiCalc.Json;
         typeof(HuglinMethodConverter),
         typeof(GrowingSeasonMethodConverter),
         typeof(PlottingPositionConverter),
+        typeof(GerminationResponseConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -69,7 +71,10 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
+        typeof(JsonStringEnumConverter<EmergenceFinding>),
+        typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<GerminationStage>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
         typeof(JsonStringEnumConverter<HuglinClass>),
@@ -221,6 +226,18 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilMaterial))]
 [JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
 [JsonSerializable(typeof(Estimate<ThermalConductivity>))]
+
+// Plants
+[JsonSerializable(typeof(CardinalTemperatures))]
+[JsonSerializable(typeof(CardinalTemperatureRecord))]
+[JsonSerializable(typeof(GerminationResponse))]
+[JsonSerializable(typeof(GerminationNeed))]
+[JsonSerializable(typeof(GerminationProgress))]
+[JsonSerializable(typeof(GerminationRange))]
+[JsonSerializable(typeof(GerminationRangeComparison))]
+[JsonSerializable(typeof(EmergenceTable))]
+[JsonSerializable(typeof(EmergenceReading))]
+[JsonSerializable(typeof(NormalSeedlingTable))]
 
 // Season
 [JsonSerializable(typeof(Garden))]

@@ -19,7 +19,7 @@ public sealed record HeatToMaturity : Maturity
         Sum = sum;
         Thresholds = Guard.NotNull(thresholds);
         Method = method;
-        Counting.Require(thresholds, Cutoff);
+        DegreeDayMethod.RequireExtremes(Counting, thresholds, Cutoff);
     }
 
     /// <summary>Degree days from planting out to the first harvest.</summary>

@@ -15,6 +15,7 @@ public class ApiExampleTests
         using HortiCalc.Evidence;
         using HortiCalc.Json;
         using HortiCalc.Mixes;
+        using HortiCalc.Plants;
         using HortiCalc.Season;
         using HortiCalc.Soil;
         using HortiCalc.Units;

@@ -23,6 +23,8 @@ public partial class ProvenanceTests
         ["uc-chill-portions"] = "says in words which hours count and when counting begins",
         ["hortgro-daily-positive-units"] = "says in words how a day is floored; an independent count of a year checks it",
         ["castle-hill-quarry-lime"] = "says that lime goes in proportion to depth; half for half the depth is checked against another bulletin",
+        ["cesaraccio-2001"] = "four hours counted from it elsewhere are tested against in DiurnalKernelTests",
+        ["parton-logan-1981"] = "its coefficients are repeated by the manual of a teaching package; properties check the curve",
         ["cesaraccio-2004-chill-days"] = "prints the cases as formulas; quadrature of the triangle checks them",
         ["canada-corn-heat-units"] = "prints the formula; the worked day of a farm column and computed sums check it",
         ["ontario-crop-heat-units"] = "prints the rule in words; the worked day of a farm column and computed sums check it",
@@ -36,6 +38,7 @@ public partial class ProvenanceTests
         ["clopper-pearson-1934"] = "defines the interval; its closed forms and its symmetry check it, a simulation study its coverage",
         ["mann-kendall-test"] = "prints formulas; a score and a variance counted by hand check them",
         ["fao-frost-risk"] = "treats risk over years in words as far as it could be read; another publication's two numbers check the formula",
+        ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 

@@ -20,6 +20,9 @@ public sealed record ChillModel
     private const double FreezingFahrenheit = 32;
     private const double ChillingFahrenheit = 45;
 
+    // No hour is too cold.
+    private const double Always = double.NegativeInfinity;
+
     private static readonly Source ChillingHours = new(
         "uc-davis-chilling-hours",
         "About chilling hours, units and portions",
@@ -56,36 +59,35 @@ public sealed record ChillModel
 
     /// <summary>Hours below 7.2 °C, frost included; 7.2 °C itself does not count.</summary>
     public static ChillModel HoursBelow { get; } = Hours(
-        "hours-below-7.2", "hours below 7.2 °C", ChillingHours, (BandRule.At(7.2), 0));
+        "hours-below-7.2", "hours below 7.2 °C", ChillingHours, Always, BandRule.At(7.2));
 
     /// <summary>Hours at 7.2 °C or below, frost included, as the counties of California word it.</summary>
     public static ChillModel HoursToAndAt { get; } = Hours(
-        "hours-to-7.2", "hours at 7.2 °C or below", ChillAndPortions, (7.2, 0));
+        "hours-to-7.2", "hours at 7.2 °C or below", ChillAndPortions, Always, 7.2);
 
     /// <summary>Hours from 0 to 7.2 °C, both included.</summary>
     public static ChillModel HoursFromZero { get; } = Hours(
-        "hours-0-to-7.2", "hours from 0 to 7.2 °C", ChillingHours, 0, (BandRule.At(0), 1), (7.2, 0));
+        "hours-0-to-7.2", "hours from 0 to 7.2 °C", ChillingHours, BandRule.At(0), 7.2);
 
     /// <summary>Hours above 0 and below 7.2 °C, neither included.</summary>
     public static ChillModel HoursWithin { get; } = Hours(
-        "hours-within-0-and-7.2", "hours above 0 and below 7.2 °C", ChillingHours, 0, (0, 1), (BandRule.At(7.2), 0));
+        "hours-within-0-and-7.2", "hours above 0 and below 7.2 °C", ChillingHours, 0, BandRule.At(7.2));
 
     /// <summary>Hours below 45 °F, frost included; 45 °F itself, 7.22 °C, does not count. For records in Fahrenheit.</summary>
     public static ChillModel HoursBelowFahrenheit { get; } = Hours(
-        "hours-below-45F", "hours below 45 °F", ChillingHours, (BandRule.At(Boundary.CelsiusFromFahrenheit(ChillingFahrenheit)), 0));
+        "hours-below-45F", "hours below 45 °F", ChillingHours, Always, BandRule.At(Boundary.CelsiusFromFahrenheit(ChillingFahrenheit)));
 
     /// <summary>Hours from 32 to 45 °F, both included. For records in Fahrenheit: 45 °F is 7.22 °C, beyond 7.2.</summary>
     public static ChillModel HoursFromFreezingFahrenheit { get; } = Hours(
         "hours-32F-to-45F",
         "hours from 32 to 45 °F",
         ChillingHours,
-        0,
-        (BandRule.At(Boundary.CelsiusFromFahrenheit(FreezingFahrenheit)), 1),
-        (Boundary.CelsiusFromFahrenheit(ChillingFahrenheit), 0));
+        BandRule.At(Boundary.CelsiusFromFahrenheit(FreezingFahrenheit)),
+        Boundary.CelsiusFromFahrenheit(ChillingFahrenheit));
 
     /// <summary>Hours below 7 °C, the rounded limit that some tables of requirements are given for.</summary>
     public static ChillModel HoursBelowSeven { get; } = Hours(
-        "hours-below-7", "hours below 7 °C", ChillEvidence.AustralianHours, (BandRule.At(7), 0));
+        "hours-below-7", "hours below 7 °C", ChillEvidence.AustralianHours, Always, BandRule.At(7));
 
     /// <summary>
     /// Utah chill units by the bands printed in Fahrenheit: to 34 nothing, to 36 a half, to 48 one, to 54 a half, to 60 nothing, to
@@ -213,18 +215,14 @@ public sealed record ChillModel
     /// <returns>For instance <c>dynamic model</c>.</returns>
     public override string ToString() => Evidence.Name;
 
-    private static ChillModel Hours(string key, string name, Source source, params (double LimitCelsius, double Weight)[] bands) =>
-        Hours(key, name, source, 1, bands);
-
-    private static ChillModel Hours(
-        string key, string name, Source source, double lowestWeight, params (double LimitCelsius, double Weight)[] bands) => new(
-            key,
-            name,
-            AccumulationUnit.ChillHours,
-            source,
-            "hourly temperatures",
-            FirstOfNovember,
-            new HourlyCounter<BandRule>(new BandRule(lowestWeight, bands), flooredByDay: false));
+    private static ChillModel Hours(string key, string name, Source source, double aboveCelsius, double upToCelsius) => new(
+        key,
+        name,
+        AccumulationUnit.ChillHours,
+        source,
+        "hourly temperatures",
+        FirstOfNovember,
+        new HourlyCounter<HoursRule>(new HoursRule(aboveCelsius, upToCelsius), flooredByDay: false));
 
     private static ChillModel Units(
         string key, string name, Source source, string conditions, BandRule bands, bool flooredByDay = false) => new(

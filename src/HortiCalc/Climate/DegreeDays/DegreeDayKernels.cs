@@ -48,7 +48,8 @@ internal static class DegreeDayKernels
             DegreeDayRule.Sine => Curve<TLanes, SineCurve<TLanes>>(cutoff, lower, upper, run),
             DegreeDayRule.DoubleTriangle => DoubleCurve<TLanes, TriangleCurve<TLanes>>(cutoff, lower, upper, run),
             DegreeDayRule.DoubleSine => DoubleCurve<TLanes, SineCurve<TLanes>>(cutoff, lower, upper, run),
-            _ => Hourly(cutoff, lower, upper, run),
+            DegreeDayRule.HourlySine => Hourly(cutoff, lower, upper, run),
+            _ => throw new NotSupportedException("Hours that were measured are not counted from extremes."),
         };
     }
 

@@ -221,7 +221,7 @@ public sealed record DegreeDayMethod
 
     /// <summary>
     /// Degree hours over 24, where the temperature of each hour is read in its middle from the sine wave of the day. For hours that were
-    /// measured, use <see cref="DegreeDays.OfHours"/>.
+    /// measured, use <see cref="MeasuredHours"/>.
     /// </summary>
     public static DegreeDayMethod HourlySine { get; } = new(
         "hourly-sine",
@@ -229,6 +229,18 @@ public sealed record DegreeDayMethod
         DegreeHours,
         "the middle of each hour stands for it; the day falls back to the minimum it rose from",
         DegreeDayRule.HourlySine,
+        EveryCutoff);
+
+    /// <summary>
+    /// Degree hours over 24 from one reading an hour, by <see cref="DegreeDays.AccumulateHours"/> or <see cref="DegreeDays.OfHours"/>. It cannot
+    /// count a day from its extremes, and so is not among <see cref="All"/>.
+    /// </summary>
+    public static DegreeDayMethod MeasuredHours { get; } = new(
+        "measured-hours",
+        "hours measured",
+        DegreeHours,
+        "one reading an hour, which stands for its hour",
+        DegreeDayRule.MeasuredHours,
         EveryCutoff);
 
     /// <summary>The base less the mean of the day's extremes; nothing where the mean is above the base. Heating degree days.</summary>
@@ -267,7 +279,7 @@ public sealed record DegreeDayMethod
         DegreeDayRule.SineBelow,
         NoneOnly);
 
-    /// <summary>Every method that counts the warmth above a base.</summary>
+    /// <summary>Every method that counts the warmth above a base from the extremes of a day.</summary>
     public static IReadOnlyList<DegreeDayMethod> All { get; } = ValueList<DegreeDayMethod>.Of(
     [
         SimpleAverage, CappedMaximumAverage, ReflectedMaximumAverage, ClampedAverage, CappedAndRaisedAverage, MaximumOnly, FourCase,
@@ -277,6 +289,8 @@ public sealed record DegreeDayMethod
     /// <summary>Every method that counts the cold below a base, as for heating. The base is the lower threshold; there is no upper one.</summary>
     public static IReadOnlyList<DegreeDayMethod> AllBelow { get; } = ValueList<DegreeDayMethod>.Of(
         [SimpleAverageBelow, FourCaseBelow, SingleTriangleBelow, SingleSineBelow]);
+
+    private static IEnumerable<DegreeDayMethod> Keyed => [.. All, .. AllBelow, MeasuredHours];
 
     /// <summary>The method's key, name and source.</summary>
     public Method Evidence { get; }
@@ -291,6 +305,9 @@ public sealed record DegreeDayMethod
     /// <summary>Whether the method looks at the next day's minimum.</summary>
     public bool UsesNextMinimum => rule is DegreeDayRule.DoubleTriangle or DegreeDayRule.DoubleSine;
 
+    /// <summary>Whether the method counts readings of each hour, and not the extremes of a day.</summary>
+    public bool NeedsHours => rule == DegreeDayRule.MeasuredHours;
+
     /// <summary>Finds a method by its key.</summary>
     /// <param name="key">The <see cref="Method.Key"/> of its <see cref="Evidence"/>, for instance <c>single-sine</c>.</param>
     /// <returns>The method.</returns>
@@ -298,9 +315,9 @@ public sealed record DegreeDayMethod
     public static DegreeDayMethod FromKey(string key)
     {
         Guard.NotBlank(key);
-        return All.Concat(AllBelow).FirstOrDefault(method => method.Evidence.Key == key)
+        return Keyed.FirstOrDefault(method => method.Evidence.Key == key)
             ?? throw new ArgumentException(
-                $"key was '{key}'; allowed: {string.Join(", ", All.Concat(AllBelow).Select(method => method.Evidence.Key))}.", nameof(key));
+                $"key was '{key}'; allowed: {string.Join(", ", Keyed.Select(method => method.Evidence.Key))}.", nameof(key));
     }
 
     /// <summary>The method's name.</summary>
@@ -321,6 +338,18 @@ public sealed record DegreeDayMethod
             throw new ArgumentException(
                 $"thresholds had no upper temperature; allowed with the cutoff {cutoff}: a lower and an upper one.", nameof(thresholds));
         }
+    }
+
+    /// <summary>Refuses as <see cref="Require"/>, and a method that cannot count a day from its extremes.</summary>
+    internal static void RequireExtremes(DegreeDayMethod method, DegreeDayThresholds thresholds, UpperCutoff cutoff)
+    {
+        if (Guard.NotNull(method).NeedsHours)
+        {
+            throw new ArgumentException(
+                $"method was '{method}', which needs readings of each hour; allowed: a method of DegreeDayMethod.All or AllBelow.", nameof(method));
+        }
+
+        method.Require(Guard.NotNull(thresholds), cutoff);
     }
 
     /// <summary>Counts each day of a run of consecutive days. Where the method looks at the next day's minimum, the last day falls to its own.</summary>

@@ -19,4 +19,7 @@ internal enum DegreeDayRule
     DoubleTriangle,
     DoubleSine,
     HourlySine,
+
+    /// <summary>No kernel of extremes: the hours themselves are counted.</summary>
+    MeasuredHours,
 }

@@ -10,7 +10,7 @@ namespace HortiCalc.Climate;
 /// A sum of degree days is exact arithmetic on the recorded extremes by a rule with a name, hence a quantity and not an estimate. What is
 /// uncertain is whether the rule fits the plant or insect: a requirement holds for the method it was published with.
 /// </remarks>
-public static class DegreeDays
+public static partial class DegreeDays
 {
     private const double MaximumMissingPercent = 5;
 
@@ -47,7 +47,7 @@ public static class DegreeDays
             Boundary.Celsius(minimum), AirTemperature.LowestCelsius, AirTemperature.HighestCelsius, "°C", nameof(minimum));
         double maximumCelsius = Guard.Within(
             Boundary.Celsius(maximum), minimumCelsius, AirTemperature.HighestCelsius, "°C", nameof(maximum));
-        Guard.NotNull(method).Require(Guard.NotNull(thresholds), cutoff);
+        DegreeDayMethod.RequireExtremes(method, thresholds, cutoff);
         double celsiusDays = 0;
         double nextCelsius = nextMinimum is Temperature next
             ? Guard.Within(Boundary.Celsius(next), AirTemperature.LowestCelsius, AirTemperature.HighestCelsius, "°C", nameof(nextMinimum))
@@ -96,11 +96,9 @@ public static class DegreeDays
         Ratio? maximumMissing = null)
     {
         Guard.NotNull(days);
-        Guard.NotNull(method).Require(Guard.NotNull(thresholds), cutoff);
+        DegreeDayMethod.RequireExtremes(method, thresholds, cutoff);
         Guard.Defined(missingDays);
-        double maximumMissingPercent = maximumMissing is Ratio share
-            ? Guard.Within(Boundary.Fraction(share) * 100, 0, 100, "%", nameof(maximumMissing))
-            : MaximumMissingPercent;
+        double maximumMissingPercent = AcceptedPercent(maximumMissing);
         DailyTemperatures counted = from is DateOnly first ? From(days, first) : days;
         RequireKnown(counted, maximumMissingPercent);
 
@@ -179,48 +177,6 @@ public static class DegreeDays
         return new DegreeDayComparison(days.Start, days.End, thresholds, totals);
     }
 
-    /// <summary>Counts the degree days of a day, or of any time, from temperatures measured at even hours.</summary>
-    /// <param name="temperatures">One temperature an hour, in <paramref name="unit"/>; none missing.</param>
-    /// <param name="unit">°C, °F or K.</param>
-    /// <param name="thresholds">The temperatures between which development is counted.</param>
-    /// <param name="cutoff">What happens above the upper threshold, in each hour.</param>
-    /// <returns>A 24th of the sum over the hours; negative only where the cutoff is <see cref="UpperCutoff.IntermediateBelowZero"/>.</returns>
-    /// <exception cref="ArgumentNullException">The thresholds are <see langword="null"/>.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A temperature is not a number or out of range, or the unit is another one.</exception>
-    /// <exception cref="ArgumentException">The cutoff lacks its upper threshold.</exception>
-    /// <remarks>
-    /// Degree hours over 24, as in the Glossary of Meteorology of the American Meteorological Society. With
-    /// <see cref="UpperCutoff.Intermediate"/> it is the whole time, and not the hour, that counts no less than nothing, as for the other methods.
-    /// </remarks>
-    public static ThermalTime OfHours(
-        ReadOnlySpan<double> temperatures, TemperatureUnit unit, DegreeDayThresholds thresholds, UpperCutoff cutoff)
-    {
-        DegreeDayMethod.HourlySine.Require(Guard.NotNull(thresholds), cutoff);
-        DegreeDayUnit scale = DegreeDayUnit.Of(unit);
-        double lower = scale.Threshold(thresholds.LowerCelsius);
-        double upper = cutoff == UpperCutoff.None ? double.PositiveInfinity : scale.Threshold(thresholds.UpperCelsius);
-        double sum = 0;
-        for (int hour = 0; hour < temperatures.Length; hour++)
-        {
-            double temperature = Guard.Within(
-                temperatures[hour], scale.Lowest, scale.Highest, scale.Symbol, $"temperatures[{Guard.Number(hour)}]");
-            double above = Math.Max(0, temperature - upper);
-            double rate = Math.Max(0, temperature - lower);
-            sum += cutoff switch
-            {
-                UpperCutoff.Horizontal => rate - above,
-                UpperCutoff.Intermediate or UpperCutoff.IntermediateBelowZero => rate - 2 * above,
-                UpperCutoff.Vertical => above > 0 ? 0 : rate,
-                _ => rate,
-            };
-        }
-
-        double degreeDays = sum / 24;
-        if (cutoff == UpperCutoff.Intermediate)
-            degreeDays = Math.Max(0, degreeDays);
-        return unit == TemperatureUnit.DegreeFahrenheit ? ThermalTime.FromFahrenheitDays(degreeDays) : ThermalTime.FromCelsiusDays(degreeDays);
-    }
-
     /// <summary>Counts many days at once, of one place after one another or of many places, without allocating.</summary>
     /// <param name="minima">
     /// The lowest temperature of each day, in <paramref name="unit"/>; not a number where it is missing. Where the method looks at the next
@@ -262,7 +218,7 @@ public static class DegreeDays
         UpperCutoff cutoff,
         Span<double> destination)
     {
-        Guard.NotNull(method).Require(Guard.NotNull(thresholds), cutoff);
+        DegreeDayMethod.RequireExtremes(method, thresholds, cutoff);
         int count = maxima.Length;
         bool oneMore = method.UsesNextMinimum && minima.Length == count + 1;
         if (!oneMore)
@@ -316,7 +272,7 @@ public static class DegreeDays
         UpperCutoff cutoff,
         Span<double> destination)
     {
-        Guard.NotNull(method).Require(Guard.NotNull(thresholds), cutoff);
+        DegreeDayMethod.RequireExtremes(method, thresholds, cutoff);
         RequireLength(minima.Length, maxima.Length, "maxima", nameof(minima));
         RequireLength(nextMinima.Length, maxima.Length, "maxima", nameof(nextMinima));
         RequireLength(destination.Length, maxima.Length, "maxima", nameof(destination));
@@ -354,6 +310,10 @@ public static class DegreeDays
         if (length != allowed)
             throw new ArgumentException($"{parameter} held {Guard.Number(length)}; allowed: {Guard.Number(allowed)}, as many as {like}.", parameter);
     }
+
+    private static double AcceptedPercent(Ratio? maximumMissing) => maximumMissing is Ratio share
+        ? Guard.Within(Boundary.Fraction(share) * 100, 0, 100, "%", nameof(maximumMissing))
+        : MaximumMissingPercent;
 
     private static DailyTemperatures From(DailyTemperatures days, DateOnly from)
     {

@@ -92,8 +92,7 @@ public sealed record DiurnalCurve
             "A model for diurnal variation in soil and air temperature",
             "Agricultural Meteorology 23:205-216",
             1981,
-            "https://paperzz.com/doc/9415856/a-model-for-diurnal-variation-in-soil-and-air",
-            SourceKind.FromMemory),
+            "https://paperzz.com/doc/9415856/a-model-for-diurnal-variation-in-soil-and-air"),
         "fitted to shortgrass prairie in Colorado, 1977, air at 150 cm; limits of the day's length are ours",
         DiurnalKernels.SineExponential,
         SunUp);
@@ -110,8 +109,7 @@ public sealed record DiurnalCurve
             "An improved model for determining degree-day values from daily temperature data",
             "International Journal of Biometeorology 45:161-169",
             2001,
-            "https://doi.org/10.1007/s004840100104",
-            SourceKind.FromMemory),
+            "https://doi.org/10.1007/s004840100104"),
         "fitted to stations in California; limits of the day's length are ours",
         DiurnalKernels.SineSineSquareRoot,
         SunUp);

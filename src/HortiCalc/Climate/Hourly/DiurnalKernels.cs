@@ -7,11 +7,13 @@ namespace HortiCalc.Climate;
 internal static class DiurnalKernels
 {
     // Parton and Logan 1981, air at 150 cm: lag of the maximum after noon (h), coefficient of the night, lag of the minimum after sunrise (h).
+    // Printed again at https://search.r-project.org/CRAN/refmans/TrenchR/html/diurnal_temp_variation_sineexp.html
     private const double MaximumLagHours = 1.86;
     private const double NightCoefficient = 2.20;
     private const double MinimumLagHours = -0.17;
 
-    // Cesaraccio et al. 2001: the maximum comes 4 h before sunset; the share of the fall to the next minimum that is done by then.
+    // Cesaraccio et al. 2001: the maximum comes 4 h before sunset; the share of the fall to the next minimum that is done by sunset.
+    // Four hours counted by both are at https://rdrr.io/cran/TrenchR/src/tests/testthat/test-22-DTRFunctions.R and tested against.
     private const double MaximumBeforeSunsetHours = 4;
     private const double FallAtSunset = 0.39;
 

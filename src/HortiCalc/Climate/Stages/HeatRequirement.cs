@@ -84,7 +84,9 @@ public sealed record HeatRequirement : IFormattable
     /// <returns>The degree days of each day and their running sum, to the last day of the record.</returns>
     /// <exception cref="ArgumentNullException">The days are <see langword="null"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The first day is not in the record.</exception>
-    /// <exception cref="ArgumentException">More than 5 % of the days are missing.</exception>
+    /// <exception cref="ArgumentException">
+    /// More than 5 % of the days are missing, or the method needs readings of each hour: count those by <see cref="DegreeDays.AccumulateHours"/>.
+    /// </exception>
     public DegreeDaySeries Count(DailyTemperatures days, DateOnly? from = null) =>
         DegreeDays.Accumulate(days, Thresholds, CountingMethod, Cutoff, from);
 

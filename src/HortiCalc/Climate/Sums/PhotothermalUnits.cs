@@ -60,7 +60,7 @@ public static class PhotothermalUnits
         MissingDays missingDays = MissingDays.LeftOut,
         Ratio? maximumMissing = null)
     {
-        Guard.NotNull(method).Require(Guard.NotNull(thresholds), cutoff);
+        DegreeDayMethod.RequireExtremes(method, thresholds, cutoff);
         Guard.NotNull(dayLength);
         CountedDays counted = CountedDays.Of(days, span, missingDays, maximumMissing);
         double[] celsiusDays = new double[span.Count];

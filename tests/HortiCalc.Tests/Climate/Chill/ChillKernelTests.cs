@@ -53,12 +53,13 @@ public class ChillKernelTests
     [Fact]
     public void Blocks_EveryWidth_AgreeWithTheScalar()
     {
-        const int Stations = 16;
+        const int Stations = 64;
         double[] temperatures = Weather(Stations, 4000, gaps: true);
         foreach (bool floored in new[] { false, true })
         {
             Compare(new HourlyCounter<DynamicRule>(default, floored), temperatures, Stations);
             Compare(new HourlyCounter<GrowingDegreeHourRule>(default, floored), temperatures, Stations);
+            Compare(new HourlyCounter<HoursRule>(new HoursRule(BandRule.At(0), 7.2), floored), temperatures, Stations);
             Compare(new HourlyCounter<BandRule>(new BandRule(0, (1.4, 0.5), (2.4, 1), (9.1, 0.5), (12.4, 0), (15.9, -0.5), (18.0, -1)), floored), temperatures, Stations);
         }
     }
@@ -152,6 +153,8 @@ public class ChillKernelTests
         Assert.Equal(stations, counter.Blocks<StationPair<Stations256>>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
         Same();
         Assert.Equal(stations, counter.Blocks<StationPair<Stations512>>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
+        Same();
+        Assert.Equal(stations, counter.Blocks<StationPair<StationPair<Stations512>>>(temperatures, stations, 0, 0, 1, 5, wide, wideGaps));
         Same();
 
         void Same()
