@@ -72,7 +72,6 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
         typeof(JsonStringEnumConverter<EmergenceFinding>),
-        typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
         typeof(JsonStringEnumConverter<GerminationStage>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
