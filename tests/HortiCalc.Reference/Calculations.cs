@@ -16,7 +16,12 @@ public static class Calculations
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
+        HeatForecastCalculations.All,
+        SunCalculations.All,
         GerminationCalculations.All,
+        StageCalculations.All,
+        HumidityCalculations.All,
+        HardinessCalculations.All,
     }.SelectMany(subject => subject).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>
@@ -26,11 +31,15 @@ public static class Calculations
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
         "cardinal-temperature",
+        "base-temperature", "development-threshold", "development-time", "stage-high", "stage-low", "upper-temperature",
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "emergence-days", "emergence-days-high", "emergence-days-low", "emergence-finding",
         "germination-range", "germination-thermal-time",
+        "frost-tolerance-class", "frost-tolerance-killed-C", "frost-tolerance-killed-F", "frost-tolerance-withstands-C", "frost-tolerance-withstands-F",
+        "hardiness-bound-high-C", "hardiness-bound-high-F", "hardiness-bound-low-C", "hardiness-bound-low-F",
         "hazard.result",
         "huglin-class", "huglin-coefficient",
+        "light-requirement-high", "light-requirement-low", "meter-requirement-high", "meter-requirement-low",
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
         "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",
         "lime_split_count", "lime_split_first", "lime_split_maximum", "lime_split_months",
@@ -38,6 +47,7 @@ public static class Calculations
         "normal-seedlings", "normal-seedlings-words",
         "packed-soil-conductivity", "packed-soil-diffusivity", "phyllochron",
         "pot_size_L", "pot_size_ft3", "pot_size_gal", "pot_size_in3", "pot_size_yd3",
+        "root-killing-F",
         "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",
         "winkler-region",
     };

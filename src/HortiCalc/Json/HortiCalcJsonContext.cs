@@ -60,9 +60,21 @@ namespace HortiCalc.Json;
         typeof(CornHeatUnitMethodConverter),
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
+        typeof(HardinessSchemeConverter),
         typeof(GrowingSeasonMethodConverter),
         typeof(PlottingPositionConverter),
+        typeof(IrradiationConverter),
+        typeof(IrradianceConverter),
+        typeof(IlluminanceConverter),
+        typeof(PhotonFluxDensityConverter),
+        typeof(DailyLightIntegralConverter),
+        typeof(SolarPhotonMethodConverter),
         typeof(GerminationResponseConverter),
+        typeof(PressureConverter),
+        typeof(RelativeHumidityConverter),
+        typeof(SaturationVapourPressureConverter),
+        typeof(PsychrometerConverter),
+        typeof(AirPressureMethodConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -74,11 +86,14 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<EmergenceFinding>),
         typeof(JsonStringEnumConverter<FreezeSide>),
         typeof(JsonStringEnumConverter<GerminationStage>),
+        typeof(JsonStringEnumConverter<FrostToleranceClass>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
+        typeof(JsonStringEnumConverter<StageSubject>),
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<LandSetting>),
         typeof(JsonStringEnumConverter<LimeForm>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
@@ -89,14 +104,18 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
         typeof(JsonStringEnumConverter<PlanRisk>),
         typeof(JsonStringEnumConverter<PlanStep>),
+        typeof(JsonStringEnumConverter<PotExposure>),
+        typeof(JsonStringEnumConverter<PotStanding>),
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
+        typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
         typeof(JsonStringEnumConverter<WinklerRegion>),
+        typeof(JsonStringEnumConverter<WinterReading>),
     ])]
 
 // Evidence
@@ -179,6 +198,17 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DegreeDay))]
 [JsonSerializable(typeof(DegreeDaySeries))]
 [JsonSerializable(typeof(HeatRequirement))]
+[JsonSerializable(typeof(HeatForecast))]
+[JsonSerializable(typeof(ForecastYear))]
+[JsonSerializable(typeof(ForecastDate))]
+[JsonSerializable(typeof(ForecastSkill))]
+[JsonSerializable(typeof(HeatStage))]
+[JsonSerializable(typeof(Biofix))]
+[JsonSerializable(typeof(StageTable))]
+[JsonSerializable(typeof(StageTime))]
+[JsonSerializable(typeof(StageProgress))]
+[JsonSerializable(typeof(DevelopmentTime))]
+[JsonSerializable(typeof(BaseTemperature))]
 [JsonSerializable(typeof(TimeReached))]
 [JsonSerializable(typeof(DegreeDayTotal))]
 [JsonSerializable(typeof(DegreeDayComparison))]
@@ -216,6 +246,15 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(GrowingSeason))]
 [JsonSerializable(typeof(Estimate<WinklerRegion>))]
 [JsonSerializable(typeof(Estimate<HuglinClass>))]
+[JsonSerializable(typeof(HardinessScheme))]
+[JsonSerializable(typeof(Estimate<HardinessClass>))]
+[JsonSerializable(typeof(Estimate<string>))]
+[JsonSerializable(typeof(WinterMinima))]
+[JsonSerializable(typeof(FrostTolerance))]
+[JsonSerializable(typeof(RootKilling))]
+[JsonSerializable(typeof(WinterRule))]
+[JsonSerializable(typeof(PotCooling))]
+[JsonSerializable(typeof(PotTemperatures))]
 [JsonSerializable(typeof(Estimate<double>))]
 [JsonSerializable(typeof(Phyllochron))]
 [JsonSerializable(typeof(TemperatureWave))]
@@ -225,6 +264,29 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilMaterial))]
 [JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
 [JsonSerializable(typeof(Estimate<ThermalConductivity>))]
+[JsonSerializable(typeof(MoistAir))]
+[JsonSerializable(typeof(SaturationVapourPressure))]
+[JsonSerializable(typeof(Psychrometer))]
+[JsonSerializable(typeof(AirPressureMethod))]
+[JsonSerializable(typeof(Pressure))]
+[JsonSerializable(typeof(RelativeHumidity))]
+[JsonSerializable(typeof(Estimate<Pressure>))]
+[JsonSerializable(typeof(Place))]
+[JsonSerializable(typeof(Estimate<SunTimes>))]
+[JsonSerializable(typeof(Estimate<SunPosition>))]
+[JsonSerializable(typeof(Estimate<PhotoperiodCrossings>))]
+[JsonSerializable(typeof(Estimate<Irradiation>))]
+[JsonSerializable(typeof(Estimate<Irradiance>))]
+[JsonSerializable(typeof(Estimate<Illuminance>))]
+[JsonSerializable(typeof(Estimate<PhotonFluxDensity>))]
+[JsonSerializable(typeof(Estimate<DailyLightIntegral>))]
+[JsonSerializable(typeof(AngstromCoefficients))]
+[JsonSerializable(typeof(LandSetting))]
+[JsonSerializable(typeof(LightSource))]
+[JsonSerializable(typeof(SolarPhotonMethod))]
+[JsonSerializable(typeof(LampTime))]
+[JsonSerializable(typeof(LightRequirement))]
+[JsonSerializable(typeof(MeterRequirement))]
 
 // Plants
 [JsonSerializable(typeof(CardinalTemperatures))]

@@ -35,7 +35,12 @@ internal static class HouseUnits
             or ReciprocalArea { Unit: ReciprocalAreaUnit.InverseSquareMeter }
             or Molarity { Unit: MolarityUnit.MolePerLiter }
             or ThermalConductivity { Unit: ThermalConductivityUnit.WattPerMeterKelvin }
-            or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin } => value,
+            or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin }
+            or Pressure { Unit: PressureUnit.Kilopascal }
+            or RelativeHumidity { Unit: RelativeHumidityUnit.Percent }
+            or Irradiation { Unit: IrradiationUnit.KilojoulePerSquareMeter }
+            or Irradiance { Unit: IrradianceUnit.WattPerSquareMeter }
+            or Illuminance { Unit: IlluminanceUnit.Lux } => value,
         Length length => Length.FromMeters(Settled(Boundary.Metres(length))),
         Area area => Area.FromSquareMeters(Settled(Boundary.SquareMetres(area))),
         Volume volume => Volume.FromLiters(Settled(Boundary.Litres(volume))),
@@ -55,6 +60,11 @@ internal static class HouseUnits
         ThermalConductivity conductivity => ThermalConductivity.FromWattsPerMeterKelvin(Settled(Boundary.WattsPerMetreKelvin(conductivity))),
         VolumetricHeatCapacity capacity =>
             VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(Settled(Boundary.JoulesPerCubicMetreKelvin(capacity))),
+        Pressure pressure => Pressure.FromKilopascals(Settled(Boundary.Kilopascals(pressure))),
+        RelativeHumidity humidity => RelativeHumidity.FromPercent(Settled(Boundary.Percent(humidity))),
+        Irradiation radiation => Irradiation.FromKilojoulesPerSquareMeter(Settled(Boundary.KilojoulesPerSquareMetre(radiation))),
+        Irradiance power => Irradiance.FromWattsPerSquareMeter(Settled(Boundary.WattsPerSquareMetre(power))),
+        Illuminance light => Illuminance.FromLux(Settled(Boundary.Lux(light))),
         IQuantity other => other.ToUnit(other.QuantityInfo.BaseUnitInfo.Value),
         _ => value,
     };

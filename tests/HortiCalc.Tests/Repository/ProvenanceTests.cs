@@ -17,7 +17,7 @@ public partial class ProvenanceTests
         ["ams-growing-degree-hour"] = "defines degree hours in words; quadrature and computed years check them",
         ["california-degree-day-glossary"] = "defines triangle and sine; quadrature of the curve and computed tables check them",
         ["noaa-normals-1981-2010-freeze"] = "says how chances are meant; the tables of the older normals check the distribution",
-        ["usno-approximate-sun"] = "prints formulas; an ephemeris checks the day lengths made with them",
+        ["noaa-solar-calculations"] = "prints formulas; an ephemeris on a grid of the world and a table of sunrises check what is made with them",
         ["usda-ars-air-temperature-sine"] = "prints a formula; an independent implementation checks it",
         ["campbell-norman-1997"] = "prints formulas; their harmonics are checked as properties",
         ["uc-chill-portions"] = "says in words which hours count and when counting begins",
@@ -39,7 +39,17 @@ public partial class ProvenanceTests
         ["mann-kendall-test"] = "prints formulas; a score and a variance counted by hand check them",
         ["fao-frost-risk"] = "treats risk over years in words as far as it could be read; another publication's two numbers check the formula",
         ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
+        ["wmo-8"] = "prints the formula; tables of dew points and an independent program check it",
+        ["buck-1996"] = "prints the formula; an independent program and the other formulas check it",
+        ["hyland-wexler-1983"] = "prints the equations; tables of vapour pressure and an independent grid check them",
+        ["asce-2005"] = "prints the coefficient over ice alone; the laws of the ice bulb check it",
+        ["ams-psychrometric-formula"] = "prints the formula; the weather service's own tables check it",
+        ["canadian-hardiness-index"] = "prints the formula and no worked climate; its terms are checked one by one",
+        ["daly-2012-hardiness"] = "defines the mean annual extreme minimum; counted winters check it",
+        ["cibse-surface-resistance"] = "gives the film of air; a numerical solution of the heat equation checks the pot",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
+        ["day-1985"] = "describes the continuation with past years; an independent computation checks it",
+        ["hyndman-fan-1996"] = "lists the ranks; an independent implementation of them checks the dates",
     };
 
     [Fact]
