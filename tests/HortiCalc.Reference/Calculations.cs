@@ -13,6 +13,7 @@ public static class Calculations
         HeatCalculations.All,
         DegreeDayCalculations.All,
         FreezeCalculations.All,
+        FrostNightCalculations.All,
         ChillCalculations.All,
         SumCalculations.All,
         SoilTemperatureCalculations.All,
@@ -33,6 +34,9 @@ public static class Calculations
         "cardinal-temperature",
         "base-temperature", "development-threshold", "development-time", "stage-high", "stage-low", "upper-temperature",
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
+        "critical-temperature.bud-need-high", "critical-temperature.bud-need-low",
+        "critical-temperature.high", "critical-temperature.low", "critical-temperature.ninety-percent", "critical-temperature.ten-percent",
+        "frost-definition.covers", "frost-rule.outlook", "frost-type",
         "emergence-days", "emergence-days-high", "emergence-days-low", "emergence-finding",
         "germination-range", "germination-thermal-time",
         "frost-tolerance-class", "frost-tolerance-killed-C", "frost-tolerance-killed-F", "frost-tolerance-withstands-C", "frost-tolerance-withstands-F",
@@ -49,6 +53,8 @@ public static class Calculations
         "pot_size_L", "pot_size_ft3", "pot_size_gal", "pot_size_in3", "pot_size_yd3",
         "root-killing-F",
         "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",
+        "row-cover.high", "row-cover.low",
+        "sprinkler-start.table", "sprinkling.depth-high", "sprinkling.depth-low",
         "winkler-region",
     };
 }

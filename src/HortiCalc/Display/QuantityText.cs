@@ -89,6 +89,9 @@ public static class QuantityText
             TemperatureDelta delta => us
                 ? Text(Boundary.CelsiusDegrees(delta) * Boundary.FahrenheitPerCelsius, "°F", style)
                 : Text(Boundary.CelsiusDegrees(delta), "°C", style),
+            Speed speed => us
+                ? Text(Boundary.MetresPerSecond(speed) * 3600 / Boundary.MetresPerMile, "mph", style)
+                : Text(Boundary.MetresPerSecond(speed), "m/s", style),
             Duration duration => Climb(Boundary.Days(duration), Times, "days", style),
             TimeSpan span => Climb(span.TotalDays, Times, "days", style),
             Angle angle => Number(Boundary.Degrees(angle), style) + "°",

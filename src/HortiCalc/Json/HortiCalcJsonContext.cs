@@ -75,6 +75,10 @@ namespace HortiCalc.Json;
         typeof(SaturationVapourPressureConverter),
         typeof(PsychrometerConverter),
         typeof(AirPressureMethodConverter),
+        typeof(SpeedConverter),
+        typeof(NightMinimumFittingConverter),
+        typeof(SprinklerStartMethodConverter),
+        typeof(RowCoverConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
 
@@ -85,6 +89,11 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<DoseBasis>),
         typeof(JsonStringEnumConverter<EmergenceFinding>),
         typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<FrostAdvice>),
+        typeof(JsonStringEnumConverter<FrostDamageLevel>),
+        typeof(JsonStringEnumConverter<FrostOutlook>),
+        typeof(JsonStringEnumConverter<FrostSensor>),
+        typeof(JsonStringEnumConverter<FrostType>),
         typeof(JsonStringEnumConverter<GerminationStage>),
         typeof(JsonStringEnumConverter<FrostToleranceClass>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
@@ -271,6 +280,23 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Pressure))]
 [JsonSerializable(typeof(RelativeHumidity))]
 [JsonSerializable(typeof(Estimate<Pressure>))]
+[JsonSerializable(typeof(Speed))]
+[JsonSerializable(typeof(PastNight))]
+[JsonSerializable(typeof(NightMinimumFitting))]
+[JsonSerializable(typeof(NightMinimumModel))]
+[JsonSerializable(typeof(NightCooling))]
+[JsonSerializable(typeof(Estimate<FrostOutlook>))]
+[JsonSerializable(typeof(Estimate<FrostType>))]
+[JsonSerializable(typeof(FrostDefinition))]
+[JsonSerializable(typeof(CriticalTemperature))]
+[JsonSerializable(typeof(FrostDamage))]
+[JsonSerializable(typeof(FrostDamageLevel))]
+[JsonSerializable(typeof(CropBudNeed))]
+[JsonSerializable(typeof(SprinklerStartMethod))]
+[JsonSerializable(typeof(RowCover))]
+[JsonSerializable(typeof(FrostEvening))]
+[JsonSerializable(typeof(FrostAdvice))]
+[JsonSerializable(typeof(FrostNight))]
 [JsonSerializable(typeof(Place))]
 [JsonSerializable(typeof(Estimate<SunTimes>))]
 [JsonSerializable(typeof(Estimate<SunPosition>))]

@@ -21,6 +21,7 @@ internal static class Boundary
     public const double MetresPerFoot = 0.3048;
     public const double MetresPerYard = 0.9144;
     public const double MetresPerMile = 1609.344;
+    public const double MetresPerNauticalMile = 1852;
     public const double SquareMetresPerSquareFoot = 0.09290304;
     public const double SquareMetresPerSquareYard = 0.83612736;
     public const double SquareMetresPerAcre = 4046.8564224;
@@ -236,6 +237,16 @@ internal static class Boundary
     };
 
     public static double Percent(RelativeHumidity value) => value.Unit == RelativeHumidityUnit.Percent ? value.Value : value.Percent;
+
+    public static double MetresPerSecond(Speed value) => value.Unit switch
+    {
+        SpeedUnit.MeterPerSecond => value.Value,
+        SpeedUnit.KilometerPerHour => value.Value / 3.6,
+        SpeedUnit.MilePerHour => value.Value * MetresPerMile / 3600,
+        SpeedUnit.Knot => value.Value * MetresPerNauticalMile / 3600,
+        _ => value.MetersPerSecond,
+    };
+
     public static double KilojoulesPerSquareMetre(Irradiation value) => value.Unit switch
     {
         IrradiationUnit.KilojoulePerSquareMeter => value.Value,

@@ -34,6 +34,7 @@ internal static class HouseUnits
             or Angle { Unit: AngleUnit.Degree }
             or ReciprocalArea { Unit: ReciprocalAreaUnit.InverseSquareMeter }
             or Molarity { Unit: MolarityUnit.MolePerLiter }
+            or Speed { Unit: SpeedUnit.MeterPerSecond }
             or ThermalConductivity { Unit: ThermalConductivityUnit.WattPerMeterKelvin }
             or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin }
             or Pressure { Unit: PressureUnit.Kilopascal }
@@ -56,6 +57,7 @@ internal static class HouseUnits
         Duration duration => Duration.FromDays(Settled(Boundary.Days(duration))),
         Angle angle => Angle.FromDegrees(Settled(Boundary.Degrees(angle))),
         ReciprocalArea density => ReciprocalArea.FromInverseSquareMeters(Settled(Boundary.PerSquareMetre(density))),
+        Speed speed => Speed.FromMetersPerSecond(Settled(Boundary.MetresPerSecond(speed))),
         Molarity molarity => Molarity.FromMolesPerLiter(Settled(Boundary.MolesPerLitre(molarity))),
         ThermalConductivity conductivity => ThermalConductivity.FromWattsPerMeterKelvin(Settled(Boundary.WattsPerMetreKelvin(conductivity))),
         VolumetricHeatCapacity capacity =>
