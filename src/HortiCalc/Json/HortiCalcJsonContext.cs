@@ -62,6 +62,7 @@ namespace HortiCalc.Json;
         typeof(HuglinMethodConverter),
         typeof(HardinessSchemeConverter),
         typeof(GrowingSeasonMethodConverter),
+        typeof(PlottingPositionConverter),
         typeof(IrradiationConverter),
         typeof(IrradianceConverter),
         typeof(IlluminanceConverter),
@@ -87,7 +88,6 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
         typeof(JsonStringEnumConverter<EmergenceFinding>),
-        typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
         typeof(JsonStringEnumConverter<FrostAdvice>),
         typeof(JsonStringEnumConverter<FrostDamageLevel>),
@@ -234,7 +234,13 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Estimate<Duration>))]
 [JsonSerializable(typeof(FreezeClimate))]
 [JsonSerializable(typeof(FreezeClimateOptions))]
+[JsonSerializable(typeof(FreezeBootstrap))]
+[JsonSerializable(typeof(FreezeCurvePoint))]
+[JsonSerializable(typeof(FreezeDateInterval))]
+[JsonSerializable(typeof(FreezeDateMethod))]
 [JsonSerializable(typeof(FreezeDates))]
+[JsonSerializable(typeof(FreezeTrend))]
+[JsonSerializable(typeof(FreezesBetween))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
 [JsonSerializable(typeof(DateSpan))]
 [JsonSerializable(typeof(CountingSeason))]
