@@ -37,6 +37,7 @@ public class QuantityJsonTests
         { typeof(VolumetricHeatCapacity), "heat capacity by volume", "J/(m³·K)" },
         { typeof(Pressure), "pressure", "kPa" },
         { typeof(RelativeHumidity), "relative humidity", "%" },
+        { typeof(Speed), "speed", "m/s" },
         { typeof(Irradiation), "radiation on an area", "kJ/m²" },
         { typeof(Irradiance), "power of radiation on an area", "W/m²" },
         { typeof(Illuminance), "illuminance", "lx" },
