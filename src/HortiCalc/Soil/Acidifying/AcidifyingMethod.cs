@@ -249,7 +249,7 @@ public abstract record AcidifyingMethod
         if (NeedsTexture && Heading(soil.Texture!.Value) is null)
         {
             IEnumerable<SoilTexture> known = Enum.GetValues<SoilTexture>().Where(other => Heading(other) is not null);
-            return new ArgumentOutOfRangeException(
+            return NoRate(
                 nameof(SoilReport.Texture),
                 $"{nameof(SoilReport.Texture)} was {soil.Texture}; allowed: {string.Join(", ", known)}, for which '{Method.Name}' has a rate.");
         }
@@ -283,6 +283,8 @@ public abstract record AcidifyingMethod
 
     /// <summary>The rate under a heading, and the rule of reading where the value is not printed as such.</summary>
     private protected abstract (double GramsPerSquareMetre, Method? Reading) Read(string heading, double currentPh, double targetPh);
+
+    private static ArgumentOutOfRangeException NoRate(string parameter, string message) => new(parameter, message);
 
     private IEnumerable<string> Absent(SoilReport soil)
     {
