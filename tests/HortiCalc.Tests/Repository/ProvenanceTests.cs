@@ -34,6 +34,9 @@ public partial class ProvenanceTests
         ["photothermal-time"] = "prints a product; degree-days have their own checks",
         ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
         ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
+        ["iupac-atomic-weights-1997"] = "prints atomic weights; printed equivalents of lime and acid check what is computed from them",
+        ["fda-ph-statistics"] = "prints the rule in words; the worked example of another publication checks it",
+        ["conyers-2026-mean-ph"] = "its finding is in words; the plain mean is checked on a worked example of another publication",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 
