@@ -6,7 +6,7 @@ namespace HortiCalc.Soil;
 
 /// <summary>A published limit of how much sulfur one application and one year may hold.</summary>
 /// <remarks>
-/// Immutable; equal when all members are equal. Limits are of elemental sulfur; other materials count by what they neutralise. They differ twentyfold
+/// Immutable; equal when all members are equal. Limits are of elemental sulfur; other materials count by what they neutralise. They differ eightfold
 /// between turf and a field, so the ground decides which to choose.
 /// </remarks>
 /// <example><code>

@@ -66,7 +66,7 @@ public abstract record AcidifyingMethod
     /// Sulfur for the top 10 cm, from pH 7.5 to pH 6.0 to 6.5: an Australian supplier's rates for sandy soil and clay; common practice. Needs
     /// <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>.
     /// </summary>
-    /// <remarks>Textures are read as for <see cref="Rhs"/>. For clay it asks a third of what the RHS does, and its depth explains half of that.</remarks>
+    /// <remarks>Textures are read as for <see cref="Rhs"/>. For clay it asks 100 g/m² where the RHS asks 270; 10 against 15 cm explains only half as much again.</remarks>
     public static AcidifyingMethod Australian { get; } = new FlatAcidifying(
         new AcidifyingFacts(
             new Method(
