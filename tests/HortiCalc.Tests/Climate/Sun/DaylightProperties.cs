@@ -80,7 +80,8 @@ public class DaylightProperties
     [InlineData(69.6, 12, 0)]
     public void Length_PolarDayAndNight_IsWhatItIs(double latitude, int month, double hours)
     {
-        foreach (DaylightMethod method in DaylightMethod.All)
+        // Twilight lasts through the polar night of this place; at the pole itself there is none at midwinter.
+        foreach (DaylightMethod method in DaylightMethod.All.Where(method => method != DaylightMethod.CivilTwilight || Math.Abs(latitude) == 90))
         {
             Estimate<Duration> length = Daylight.Length(Angle.FromDegrees(latitude), new DateOnly(2025, month, 21), method);
 
@@ -105,11 +106,11 @@ public class DaylightProperties
     public void Length_YearOutsideTheMethod_IsRefusedAndTheDomainSaysSo()
     {
         ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(
-            () => Hours(50, new DateOnly(1500, 1, 1), DaylightMethod.Almanac));
+            () => Hours(50, new DateOnly(1899, 1, 1), DaylightMethod.Almanac));
 
         Assert.Equal("date", refusal.ParamName);
-        Assert.Contains("from 1800 to 2200", refusal.Message, StringComparison.Ordinal);
-        Assert.False(DaylightMethod.Almanac.Evidence.Domain.Contains("date", 1500));
+        Assert.Contains("from 1900 to 2100", refusal.Message, StringComparison.Ordinal);
+        Assert.False(DaylightMethod.Almanac.Evidence.Domain.Contains("date", 1899));
         Assert.InRange(Hours(50, new DateOnly(1500, 1, 1), DaylightMethod.Geometric), 7, 9);
     }
 
