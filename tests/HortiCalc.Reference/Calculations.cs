@@ -7,6 +7,8 @@ public static class Calculations
     {
         UnitCalculations.All,
         SoilCalculations.All,
+        AcidifyingCalculations.All,
+        ReactionCalculations.All,
         BedCalculations.All,
         ContainerCalculations.All,
         MixCalculations.All,
@@ -31,7 +33,13 @@ public static class Calculations
     /// </summary>
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
+        "acid-australian", "acid-depth-cm", "acid-garden-soil", "acid-michigan", "acid-rhs",
+        "acid-equivalent", "acid-limit", "acid-limit-100", "acid-limit-lb-acre", "acid-limit-months", "acid-limit-t-ha", "acid-limit-year",
+        "acid-limit-year-1000",
+        "acid-reaction-high-days", "acid-reaction-high-weeks", "acid-reaction-low-days", "acid-reaction-low-weeks",
         "cardinal-temperature",
+        "crop-ph-four", "crop-ph-minimum", "crop-ph-minimum-high", "crop-ph-optimum-high", "crop-ph-optimum-low", "crop-ph-target",
+        "fertiliser-acidity", "fertiliser-nitrogen", "medium-rate", "medium-rate-high", "medium-rate-lb",
         "base-temperature", "development-threshold", "development-time", "stage-high", "stage-low", "upper-temperature",
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "critical-temperature.bud-need-high", "critical-temperature.bud-need-low",

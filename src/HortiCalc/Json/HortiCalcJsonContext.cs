@@ -81,9 +81,14 @@ namespace HortiCalc.Json;
         typeof(RowCoverConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
+        typeof(AcidifyingMethodConverter),
+        typeof(PhConversionConverter),
+        typeof(PhMeanMethodConverter),
 
         // An application's own options hold these too, so that an enumeration is a word there as it is here.
         typeof(JsonStringEnumConverter<AccumulationUnit>),
+        typeof(JsonStringEnumConverter<AcidForm>),
+        typeof(JsonStringEnumConverter<AcidityBasis>),
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
@@ -106,11 +111,13 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<LimeForm>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
+        typeof(JsonStringEnumConverter<MediumRatePurpose>),
         typeof(JsonStringEnumConverter<MissingDays>),
         typeof(JsonStringEnumConverter<MixUse>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
+        typeof(JsonStringEnumConverter<PhSolution>),
         typeof(JsonStringEnumConverter<PlanRisk>),
         typeof(JsonStringEnumConverter<PlanStep>),
         typeof(JsonStringEnumConverter<PotExposure>),
@@ -170,6 +177,24 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(LimeRequirement))]
 [JsonSerializable(typeof(LimeSplit))]
 [JsonSerializable(typeof(LimeSchedule))]
+[JsonSerializable(typeof(AcidifyingMethod))]
+[JsonSerializable(typeof(AcidifyingMaterial))]
+[JsonSerializable(typeof(AcidEquivalent))]
+[JsonSerializable(typeof(AcidRequirement))]
+[JsonSerializable(typeof(AcidLimit))]
+[JsonSerializable(typeof(AcidSchedule))]
+[JsonSerializable(typeof(AcidRefusal))]
+[JsonSerializable(typeof(AcidComparison))]
+[JsonSerializable(typeof(AcidReactionTime))]
+[JsonSerializable(typeof(FertilizerAcidity))]
+[JsonSerializable(typeof(MediumRate))]
+[JsonSerializable(typeof(PhConversion))]
+[JsonSerializable(typeof(PhMeanMethod))]
+[JsonSerializable(typeof(PhLayer))]
+[JsonSerializable(typeof(SolutionPart))]
+[JsonSerializable(typeof(MediumPart))]
+[JsonSerializable(typeof(CropPh))]
+[JsonSerializable(typeof(CropPhComparison))]
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]

@@ -1,5 +1,7 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Units;
+using UnitsNet;
 
 namespace HortiCalc.Soil;
 
@@ -43,6 +45,20 @@ public sealed record SoilReport
         init => field = value is { } texture ? Guard.Defined(texture, nameof(Texture)) : null;
     }
 
+    /// <summary>The free calcium carbonate, free lime, by mass of dry soil.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not from 0 to 100 %.</exception>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public MassFraction? FreeCarbonate
+    {
+        get;
+        init
+        {
+            if (value is { } share)
+                Guard.Within(Boundary.MassFraction(share) * 100, 0, 100, "%", nameof(FreeCarbonate));
+            field = value is { } given ? HouseUnits.Normalise(given) : null;
+        }
+    }
+
     /// <summary>What the report holds, in invariant culture.</summary>
     /// <returns>For instance <c>pH 5.4, sandy loam</c>.</returns>
     public override string ToString() =>
@@ -60,5 +76,7 @@ public sealed record SoilReport
             yield return $"buffer acidity {bufferAcidity}";
         if (Texture is { } texture)
             yield return LimeRules.Words(texture);
+        if (FreeCarbonate is { } carbonate)
+            yield return $"free carbonate {QuantityText.Of(carbonate, TextStyle.Default)}";
     }
 }
