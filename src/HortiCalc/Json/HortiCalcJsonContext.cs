@@ -64,6 +64,7 @@ namespace HortiCalc.Json;
         typeof(GerminationResponseConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
+        typeof(FinenessSchemeConverter),
 
         // An application's own options hold these too, so that an enumeration is a word there as it is here.
         typeof(JsonStringEnumConverter<AccumulationUnit>),
@@ -80,7 +81,10 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<GermanLandUse>),
+        typeof(JsonStringEnumConverter<GermanSoilGroup>),
         typeof(JsonStringEnumConverter<LimeForm>),
+        typeof(JsonStringEnumConverter<LimeIndex>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
         typeof(JsonStringEnumConverter<MissingDays>),
@@ -143,6 +147,19 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(LimeRequirement))]
 [JsonSerializable(typeof(LimeSplit))]
 [JsonSerializable(typeof(LimeSchedule))]
+[JsonSerializable(typeof(LimeComparison))]
+[JsonSerializable(typeof(LimeRefusal))]
+[JsonSerializable(typeof(SoilCations))]
+[JsonSerializable(typeof(LimeComposition))]
+[JsonSerializable(typeof(SieveAnalysis))]
+[JsonSerializable(typeof(FinenessScheme))]
+[JsonSerializable(typeof(LimeProduct))]
+[JsonSerializable(typeof(LimeMaterialRange))]
+[JsonSerializable(typeof(LimeTimeFact))]
+[JsonSerializable(typeof(GermanLimeAdvice))]
+[JsonSerializable(typeof(GermanSoilGroup))]
+[JsonSerializable(typeof(GermanLandUse))]
+[JsonSerializable(typeof(LimeIndex))]
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]

@@ -37,8 +37,9 @@ public abstract record LimingMethod
     /// <remarks>
     /// The table's columns are light soils (very sandy), loams and heavy soils. Our reading: sand and loamy sand are light; sandy loam, loam,
     /// silt loam and silt are loams; sandy clay loam, clay loam, silty clay loam and all clays are heavy. The figures are those of 6, 7 and 8
-    /// t/ha for each pH unit up to 6.7, which the British farm guide gives for sands and loamy sands, for sandy loams and silt loams, and for
-    /// clay loams and clays (from memory). Between rows a straight line, our reading too; above pH 6.0 and below 5.0 the table is silent and
+    /// t/ha for each pH unit up to 6.7 to within rounding, all nine of them; <see cref="UkPerPhUnit"/> has those factors. A trade page gives
+    /// them in print for light soils, for medium and deep silty ones, and for clays; that sandy loams are medium and clay loams heavy is
+    /// the reading of the British farm guide, from memory. Between rows a straight line, our reading too; above pH 6.0 and below 5.0 the table is silent and
     /// the method refuses.
     /// </remarks>
     public static LimingMethod UkGardenTexture { get; } = new UkGardenTextureLiming();
@@ -86,9 +87,131 @@ public abstract record LimingMethod
     /// </remarks>
     public static LimingMethod PennStateAgronomic { get; } = new PennStateAgronomicLiming();
 
-    /// <summary>Every method, with no lime applied before where a method asks for it: to compare.</summary>
+    /// <summary>
+    /// By texture, 6, 7 or 8 t/ha for each pH unit, up to pH 7.5 in 20 cm of soil: the rule of British agriculture; common practice. Needs
+    /// <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>.
+    /// </summary>
+    /// <remarks>
+    /// The textures are read as in <see cref="UkGardenTexture"/>. The depth is that of the Agricultural Lime Association's arable rates. An
+    /// exercise of a horticulture course prints the 8 for heavy clay, to pH 7.5.
+    /// </remarks>
+    public static LimingMethod UkPerPhUnit { get; } = new PerPhUnitLiming(
+        new LimingFacts(
+            new Method(
+                "lime-uk-per-ph-unit",
+                "UK rule per pH unit by texture",
+                LimeMethodSources.UkPerPhUnit,
+                new Domain(
+                    "mineral soils, arable depth",
+                    new DomainLimit(nameof(SoilReport.PhInWater), 5, 7.5, "pH"),
+                    new DomainLimit("target", 5, 7.5, "pH"))),
+            Length.FromCentimeters(20),
+            LimingMaterial.GroundLimestone,
+            "ground limestone; the association's rates assume 40 % through 150 micrometres"),
+        static texture => texture switch
+        {
+            SoilTexture.Sand or SoilTexture.LoamySand => ("light soils", 600),
+            SoilTexture.SandyLoam or SoilTexture.Loam or SoilTexture.SiltLoam or SoilTexture.Silt => ("medium and deep silty soils", 700),
+            _ => ("clays", 800),
+        });
+
+    /// <summary>
+    /// By texture, 35, 50 or 70 lb/1000 sq ft for the pH unit from 5.5 to 6.5: a garden rule of the United States; common practice. Needs
+    /// <see cref="SoilReport.PhInWater"/> and <see cref="SoilReport.Texture"/>. The rule gives no depth.
+    /// </summary>
+    /// <remarks>
+    /// Its textures are light sandy loam, medium loam and heavy clay loam, read as in <see cref="UsGardenTexture"/>. Within the unit the rate is
+    /// taken in proportion, our reading.
+    /// </remarks>
+    public static LimingMethod UsPerPhUnit { get; } = new PerPhUnitLiming(
+        new LimingFacts(
+            new Method(
+                "lime-us-per-ph-unit",
+                "US garden rule per pH unit by texture",
+                LimeMethodSources.UsPerPhUnit,
+                new Domain(
+                    "gardens, sandy loam to clay loam",
+                    new DomainLimit(nameof(SoilReport.PhInWater), 5.5, 6.5, "pH"),
+                    new DomainLimit("target", 5.5, 6.5, "pH"))),
+            Depth: null,
+            LimingMaterial.GroundLimestone,
+            "ground limestone; no fineness stated"),
+        static texture => texture switch
+        {
+            SoilTexture.SandyLoam => ("light sandy loam", 35 * LimeUnits.GramsPerSquareMetrePerPoundPer1000SquareFeet),
+            SoilTexture.Loam or SoilTexture.SiltLoam or SoilTexture.Silt =>
+                ("medium loam", 50 * LimeUnits.GramsPerSquareMetrePerPoundPer1000SquareFeet),
+            SoilTexture.SandyClayLoam or SoilTexture.ClayLoam or SoilTexture.SiltyClayLoam =>
+                ("heavy clay loam", 70 * LimeUnits.GramsPerSquareMetrePerPoundPer1000SquareFeet),
+            _ => null,
+        });
+
+    /// <summary>
+    /// By the Sikora buffer, 4.8 to 6.9, to pH 5.6, 6.0, 6.4, 6.8 or 7.2, for 6 inches of soil: Oregon's table in lime of score 100. Needs
+    /// <see cref="SoilReport.SikoraBufferPh"/>.
+    /// </summary>
+    /// <remarks>
+    /// The slope of the table breaks between buffer pH 5.8 and 5.7; no line is fitted, and a reading between two rows lies on the straight line
+    /// between them, our reading.
+    /// </remarks>
+    public static LimingMethod OregonSikora { get; } = new OregonSikoraLiming();
+
+    /// <summary>
+    /// By buffer pH, 5.8 to 7.0, to pH 6.5 or 6.9, for 6 inches of soil: Iowa's table of 2002 in lime of 100 % effective equivalent. Needs
+    /// <see cref="SoilReport.SmpBufferPh"/>.
+    /// </summary>
+    /// <remarks>The copy seen says buffer pH and names no buffer; in 2002 it was the SMP buffer, from memory. Between rows a straight line.</remarks>
+    public static LimingMethod Iowa { get; } = new IowaLiming();
+
+    /// <summary>
+    /// By the SMP buffer, for grass on mineral soil to pH 6.3: (6.7 − buffer pH) × 12.5 t/ha of ground limestone, Teagasc, Ireland. Needs
+    /// <see cref="SoilReport.SmpBufferPh"/>. The source gives no depth.
+    /// </summary>
+    /// <remarks>
+    /// Printed without the brackets; the worked example holds only with them. The target buffer pH of other crops is in a table that was not
+    /// seen, so other targets are refused.
+    /// </remarks>
+    public static LimingMethod Teagasc { get; } = new TeagascLiming();
+
+    /// <summary>
+    /// By the lime buffer capacity, to any pH, for 15 cm of soil: capacity × rise × mass of soil, by definition, in pure calcium carbonate. Needs
+    /// <see cref="SoilReport.PhInWater"/>, <see cref="SoilReport.LimeBufferCapacity"/> and <see cref="SoilReport.BulkDensity"/>.
+    /// </summary>
+    /// <remarks>
+    /// Where the laboratory measured in calcium chloride, the rise is that of the pH in calcium chloride; it differs little from the one in water.
+    /// </remarks>
+    public static LimingMethod BufferCapacity { get; } = new BufferCapacityLiming();
+
+    /// <summary>
+    /// By exchange capacity and calcium, at any pH: (130 × capacity − calcium) × 4 / 43 lb/1000 sq ft. A rule that circulates among gardeners
+    /// without a peer-reviewed source; every answer says so. Needs <see cref="SoilReport.CationExchangeCapacity"/> and
+    /// <see cref="SoilReport.ExtractableCalcium"/>.
+    /// </summary>
+    /// <remarks>The capacity is rounded up, as the rule says. Its table misprints the optimum at 6 meq/100 g, 708 for 780.</remarks>
+    public static LimingMethod GardenCalcium { get; } = new GardenCalciumLiming();
+
+    /// <summary>
+    /// By the Adams-Evans buffer, for sandy soils of the south-eastern United States. Needs <see cref="SoilReport.PhInWater"/> and
+    /// <see cref="SoilReport.AdamsEvansBufferPh"/>. Not in <see cref="All"/>: one of its two equations was not found in print.
+    /// </summary>
+    /// <remarks>
+    /// From memory is the curve between pH and acid saturation, 7.79 − 5.55 H + 2.27 H². Every answer carries the caution
+    /// <c>lime.unconfirmed</c>.
+    /// </remarks>
+    public static LimingMethod AdamsEvans { get; } = new AdamsEvansLiming();
+
+    /// <summary>Every method whose coefficients are confirmed, with the most usual inputs where a method takes some: to compare.</summary>
+    /// <remarks>
+    /// No lime applied before; 70 % base saturation, which is that for vegetables and fruit; no aluminium tolerated.
+    /// <see cref="AdamsEvans"/> stays out.
+    /// </remarks>
     public static IReadOnlyList<LimingMethod> All { get; } = ValueList<LimingMethod>.Of(
-        [UkGardenTexture, UsGardenTexture, AustralianGardenTexture, PennStateTurf, PennStateAgronomic, NorthCarolina()]);
+    [
+        UkGardenTexture, UsGardenTexture, AustralianGardenTexture, UkPerPhUnit, UsPerPhUnit,
+        PennStateTurf, PennStateAgronomic, NorthCarolina(),
+        OregonSikora, Iowa, Teagasc, BufferCapacity,
+        BrazilBaseSaturation(Ratio.FromPercent(70)), BrazilAluminium(), Cochrane(Ratio.Zero), GardenCalcium,
+    ]);
 
     /// <summary>The method, with its source and what it was published for.</summary>
     public Method Method => Facts.Method;
@@ -101,6 +224,9 @@ public abstract record LimingMethod
 
     /// <summary>How fine the rates assume the material to be, in words; fineness is not corrected for again.</summary>
     public string Fineness => Facts.Fineness;
+
+    /// <summary>Whether the method aims at the target pH; others aim at a saturation and take no notice of the target.</summary>
+    public virtual bool AimsAtPh => true;
 
     internal abstract LimingFacts Facts { get; }
 
@@ -117,6 +243,48 @@ public abstract record LimingMethod
     /// <param name="residual">Lime applied before that may not have reacted yet, or <see langword="null"/> for none.</param>
     /// <returns>The method.</returns>
     public static LimingMethod NorthCarolina(ResidualLime? residual = null) => new NorthCarolinaLiming(residual);
+
+    /// <summary>
+    /// By base saturation, for 20 cm of soil: (target − present) × capacity at pH 7, in tonnes per hectare of lime of relative power 100; Brazil.
+    /// Needs <see cref="SoilReport.Cations"/> with <see cref="SoilCations.PotentialAcidity"/>. The target pH is not used.
+    /// </summary>
+    /// <param name="targetSaturation">The base saturation wanted, 0 to 100 %: 50 for cereals, 60 for legumes, 70 for vegetables and fruit.</param>
+    /// <returns>The method.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The saturation is not from 0 to 100 %.</exception>
+    public static LimingMethod BrazilBaseSaturation(Ratio targetSaturation) => new BrazilBaseSaturationLiming(targetSaturation);
+
+    /// <summary>
+    /// By aluminium, calcium and magnesium, for 20 cm of soil: twice the aluminium, and what calcium and magnesium lack of 2 cmol/dm³; Brazil.
+    /// Needs <see cref="SoilReport.Cations"/>. The target pH is not used.
+    /// </summary>
+    /// <remarks>One copy prints the second part as 2 (Ca + Mg), without the minus sign.</remarks>
+    /// <returns>The method.</returns>
+    public static LimingMethod BrazilAluminium() => BrazilAluminium(2, Ratio.Zero, VolumetricCharge.FromCentimolesPerLitre(2));
+
+    /// <summary>
+    /// By aluminium, calcium and magnesium, for 20 cm of soil: factor × (Al − tolerated × (bases + Al)) + (wanted − (Ca + Mg)), each part at
+    /// least zero; Brazil. Needs <see cref="SoilReport.Cations"/>. The target pH is not used.
+    /// </summary>
+    /// <param name="factor">0 to 1 for sandy soils, 1 to 2 for medium ones, 2 to 3 for clays, 3 to 4 for heavy clays.</param>
+    /// <param name="tolerated">The aluminium saturation that the crop stands, 0 to 100 %.</param>
+    /// <param name="calciumAndMagnesium">The calcium and magnesium that the crop wants.</param>
+    /// <returns>The method.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is not from 0 to 4, or the saturation not from 0 to 100 %.</exception>
+    public static LimingMethod BrazilAluminium(double factor, Ratio tolerated, VolumetricCharge calciumAndMagnesium) =>
+        new BrazilAluminiumLiming(factor, tolerated, calciumAndMagnesium);
+
+    /// <summary>
+    /// By aluminium saturation, for 20 cm of soil: 1.5 × (Al − tolerated × (Al + Ca + Mg)), with 2 instead of 1.5 where that is more than the
+    /// aluminium; Cochrane, Salinas and Sanchez (1980). Needs <see cref="SoilReport.Cations"/>. The target pH is not used.
+    /// </summary>
+    /// <remarks>
+    /// The paper says that meq/100 g times the apparent density is about the tonnes per hectare; by arithmetic that is so for 20 cm. With nothing
+    /// tolerated and the 1.5 alone it is the older rule of Kamprath.
+    /// </remarks>
+    /// <param name="tolerated">The aluminium saturation that the crop stands, 0 to 100 %.</param>
+    /// <returns>The method.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The saturation is not from 0 to 100 %.</exception>
+    public static LimingMethod Cochrane(Ratio tolerated) => new CochraneLiming(tolerated);
 
     /// <summary>What the method needs and a soil report does not hold, to ask a grower for.</summary>
     /// <param name="soil">The report.</param>
@@ -140,7 +308,8 @@ public abstract record LimingMethod
     /// <returns>One line of text.</returns>
     public sealed override string ToString() => Method.ToString();
 
-    internal static bool IsAtTarget(SoilReport soil, Ph target) => soil.PhInWater is { } current && current >= target;
+    /// <summary>Whether the soil is where the method aims already.</summary>
+    internal virtual bool IsAtTarget(SoilReport soil, Ph target) => soil.PhInWater is { } current && current >= target;
 
     /// <summary>The exception that says why the method does not answer, or nothing where it does.</summary>
     internal ArgumentException? Refusal(SoilReport soil, Ph target)

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using HortiCalc.Units;
+using UnitsNet;
 
 namespace HortiCalc.Soil;
 
@@ -24,6 +25,18 @@ public sealed record SoilReport
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public Ph? MehlichBufferPh { get; init; }
 
+    /// <summary>The pH of soil stirred in the SMP buffer of Shoemaker, McLean and Pratt, whose own pH is 7.5.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Ph? SmpBufferPh { get; init; }
+
+    /// <summary>The pH of soil stirred in the Sikora buffer, which replaces the SMP buffer in many laboratories.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Ph? SikoraBufferPh { get; init; }
+
+    /// <summary>The pH of soil stirred in the Adams-Evans buffer, whose own pH is 8.0.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Ph? AdamsEvansBufferPh { get; init; }
+
     /// <summary>The exchangeable acidity per mass of soil, as Penn State reports it in milliequivalents per 100 grams.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ExchangeableCharge? ExchangeableAcidity { get; init; }
@@ -33,6 +46,46 @@ public sealed record SoilReport
     /// </summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public VolumetricCharge? BufferAcidity { get; init; }
+
+    /// <summary>The exchangeable cations per volume; <see cref="SoilCations.FromMass"/> takes a report per mass.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public SoilCations? Cations { get; init; }
+
+    /// <summary>The cation exchange capacity per mass of soil.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ExchangeableCharge? CationExchangeCapacity { get; init; }
+
+    /// <summary>Extractable calcium per mass of soil, which many reports give in parts per million.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is not from 0 to 100 %.</exception>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public MassFraction? ExtractableCalcium
+    {
+        get;
+        init => field = value is { } share ? ShareOfSoil(share, nameof(ExtractableCalcium)) : null;
+    }
+
+    /// <summary>The lime buffer capacity: calcium carbonate per mass of soil that raises it by one pH unit, as mg/kg.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is not from 0 to 100 %.</exception>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public MassFraction? LimeBufferCapacity
+    {
+        get;
+        init => field = value is { } share ? ShareOfSoil(share, nameof(LimeBufferCapacity)) : null;
+    }
+
+    /// <summary>The mass of dry soil per volume.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is not above zero.</exception>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Density? BulkDensity
+    {
+        get;
+        init
+        {
+            if (value is { } density)
+                Guard.Positive(Boundary.KilogramsPerCubicMetre(density), "kg/m³", nameof(BulkDensity));
+            field = value is { } given ? HouseUnits.Normalise(given) : null;
+        }
+    }
 
     /// <summary>The texture class.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The class is not one of the twelve.</exception>
@@ -54,11 +107,33 @@ public sealed record SoilReport
             yield return ph.ToString();
         if (MehlichBufferPh is { } buffer)
             yield return $"Mehlich buffer {buffer}";
+        if (SmpBufferPh is { } smp)
+            yield return $"SMP buffer {smp}";
+        if (SikoraBufferPh is { } sikora)
+            yield return $"Sikora buffer {sikora}";
+        if (AdamsEvansBufferPh is { } adamsEvans)
+            yield return $"Adams-Evans buffer {adamsEvans}";
         if (ExchangeableAcidity is { } acidity)
             yield return $"exchangeable acidity {acidity}";
         if (BufferAcidity is { } bufferAcidity)
             yield return $"buffer acidity {bufferAcidity}";
+        if (Cations is { } cations)
+            yield return cations.ToString();
+        if (CationExchangeCapacity is { } capacity)
+            yield return $"exchange capacity {capacity}";
+        if (ExtractableCalcium is { } calcium)
+            yield return $"calcium {Guard.Number(Boundary.MassFraction(calcium) * 1e6)} mg/kg";
+        if (LimeBufferCapacity is { } buffering)
+            yield return $"lime buffer capacity {Guard.Number(Boundary.MassFraction(buffering) * 1e6)} mg/kg";
+        if (BulkDensity is { } density)
+            yield return $"bulk density {Guard.Number(Boundary.KilogramsPerCubicMetre(density))} kg/m³";
         if (Texture is { } texture)
             yield return LimeRules.Words(texture);
+    }
+
+    private static MassFraction ShareOfSoil(MassFraction share, string member)
+    {
+        Guard.Within(Boundary.MassFraction(share) * 100, 0, 100, "%", member);
+        return HouseUnits.Normalise(share);
     }
 }
