@@ -56,7 +56,7 @@ internal static class LimeCalculations
             inputs.Number("value"), Enum.Parse<LimeIndex>(inputs["from"]), Enum.Parse<LimeIndex>(inputs["to"])),
         ["lime_tons_for_index"] = inputs => inputs.Number("rate_us_ton")
             / LimeIndexes.ToEffective(inputs.Number("value"), Enum.Parse<LimeIndex>(inputs["index"])).DecimalFractions,
-        ["lime_price_per_effective"] = inputs => (double)new LimeProduct(
+        ["lime_price_per_effective"] = inputs => (double)new LimingProduct(
             new LimingMaterial("product", Ratio.FromPercent(inputs.Number("cce_percent"))),
             SieveAnalysis.OfMeshes((100, 100)),
             pricePerTonne: (decimal)inputs.Number("price_per_t")).PricePerEffectiveTonne(FinenessScheme.NewYork)!.Value,
@@ -65,7 +65,7 @@ internal static class LimeCalculations
         ["lime_sieve_opening"] = inputs => SieveAnalysis.OpeningOf((int)inputs.Number("mesh")).Millimeters,
         ["lime_fineness_class"] = inputs => FinenessClass.All
             .Single(known => known.Jurisdiction == inputs["jurisdiction"] && known.Name == inputs["class"])
-            .Least.Single(least => least.Opening == SievePassing.Mesh((int)inputs.Number("mesh"), Ratio.Zero).Opening).Passing.Percent,
+            .Least.Single(least => least.Opening.Millimeters.Equals(SievePassing.Mesh((int)inputs.Number("mesh"), Ratio.Zero).Opening.Millimeters)).Passing.Percent,
         ["wood_ash_limit"] = inputs => (WoodAsh.MostPerYear(new Ph(inputs.Number("ph"))).Value * Area.FromSquareFeet(1000)).Pounds,
     };
 
@@ -96,7 +96,7 @@ internal static class LimeCalculations
                 new SievePassing(Length.FromMicrometers(opening), Ratio.FromPercent(percent)))]);
     }
 
-    private static LimeProduct Product(Inputs inputs) => new(
+    private static LimingProduct Product(Inputs inputs) => new(
         new LimingMaterial("product", Ratio.FromPercent(inputs.Number("cce_percent"))), Sieves(inputs), MassFraction.FromPercent(inputs.Number("moisture_percent")));
 
     private static LimeMaterialRange Range(Inputs inputs) => LimeMaterialRange.Published.Single(range => range.Material == inputs["material"]);

@@ -34,6 +34,8 @@ public partial class ProvenanceTests
         ["photothermal-time"] = "prints a product; degree-days have their own checks",
         ["iowa-stress-degree-days"] = "prints the idea and the threshold; arithmetic by hand checks it",
         ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
+        ["cochrane-salinas-sanchez-1980"] = "prints an equation and when its factor is 2; the rule itself is checked as a property",
+        ["uga-lime-buffer-capacity"] = "defines the capacity; the product is checked as a property",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
     };
 

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace HortiCalc.Soil;
 
-/// <summary>See <see cref="LimingMethod.BrazilAluminium"/>.</summary>
+/// <summary>See <see cref="LimingMethod.BrazilAluminium()"/>.</summary>
 internal sealed record BrazilAluminiumLiming : SaturationLiming
 {
     private static readonly LimingFacts Known = new(

@@ -31,7 +31,7 @@ public sealed record LimeComparison : IFormattable, IDisplayable
         Refusals = ValueList<LimeRefusal>.Of(Guard.NotNull(refusals));
         foreach (LimeRequirement answer in Answers)
         {
-            if (answer.Material != Material || (answer.Depth is { } its && !its.Equals(Depth)))
+            if (answer.Material != Material || (answer.Depth is { } its && Boundary.Metres(its) != Boundary.Metres(Depth)))
                 throw new ArgumentException($"answers has '{answer}'; allowed: answers in the same material and for the same depth.", nameof(answers));
         }
     }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -5,7 +6,7 @@ using UnitsNet;
 namespace HortiCalc.Soil;
 
 /// <summary>A class of fineness that a law or a public office prints: what must pass which sieve at least.</summary>
-/// <remarks>Immutable.</remarks>
+/// <remarks>Immutable; equal when all members are equal.</remarks>
 /// <example><code>
 /// SieveAnalysis label = SieveAnalysis.OfMeshes((20, 96), (60, 62), (100, 48));
 /// foreach (FinenessClass known in FinenessClass.All.Where(known => known.Meets(label) == true))
@@ -22,16 +23,28 @@ public sealed record FinenessClass
         "https://hayandforage.com/article-3524-Not-all-lime-is-created-equal.html");
 
     private FinenessClass(string jurisdiction, string name, Source source, params (int Mesh, double Percent)[] least)
-        : this(jurisdiction, name, source, [.. least.Select(sieve => SievePassing.Mesh(sieve.Mesh, Ratio.FromPercent(sieve.Percent)))])
+        : this(
+            jurisdiction,
+            name,
+            source,
+            (IReadOnlyList<SievePassing>)[.. least.Select(sieve => SievePassing.Mesh(sieve.Mesh, Ratio.FromPercent(sieve.Percent)))])
     {
     }
 
-    private FinenessClass(string jurisdiction, string name, Source source, SievePassing[] least)
+    /// <summary>Describes a class of fineness.</summary>
+    /// <param name="jurisdiction">Whose class it is.</param>
+    /// <param name="name">The name of the class.</param>
+    /// <param name="source">Where it is printed.</param>
+    /// <param name="least">What must pass each sieve at least.</param>
+    /// <exception cref="ArgumentException">A text is empty.</exception>
+    /// <exception cref="ArgumentNullException">The source or the sieves are <see langword="null"/>.</exception>
+    [JsonConstructor]
+    public FinenessClass(string jurisdiction, string name, Source source, IReadOnlyList<SievePassing> least)
     {
-        Jurisdiction = jurisdiction;
-        Name = name;
-        Source = source;
-        Least = ValueList<SievePassing>.Of(least);
+        Jurisdiction = Guard.NotBlank(jurisdiction);
+        Name = Guard.NotBlank(name);
+        Source = Guard.NotNull(source);
+        Least = ValueList<SievePassing>.Of(Guard.NotNull(least));
     }
 
     /// <summary>Every class, as printed.</summary>
@@ -47,7 +60,7 @@ public sealed record FinenessClass
         new("Missouri", "allowance", MaterialSources.Missouri, (8, 90)),
         new(
             "United Kingdom", "basis of the association's rates", LimeSources.AgriculturalLimeAssociation,
-            [new SievePassing(Length.FromMicrometers(150), Ratio.FromPercent(40))]),
+            (IReadOnlyList<SievePassing>)[new SievePassing(Length.FromMicrometers(150), Ratio.FromPercent(40))]),
     ]);
 
     /// <summary>Whose class it is.</summary>

@@ -26,4 +26,9 @@ public sealed record GermanLimeAdvice
 
     /// <summary>The most lime, as calcium oxide, in a year.</summary>
     public LimeRequirement MostPerYear { get; }
+
+    /// <summary>The target and the maintenance in metric units and invariant culture.</summary>
+    /// <returns>One line of text.</returns>
+    public override string ToString() =>
+        $"{TargetInCalciumChloride} in calcium chloride; maintenance {Maintenance?.ToString() ?? "not seen"}; at most {MostPerYear} a year";
 }

@@ -57,6 +57,11 @@ public sealed record LimeComposition
     /// <summary>MgO.</summary>
     public MassFraction MagnesiumOxide { get; }
 
+    /// <summary>The parts in invariant culture.</summary>
+    /// <returns>For instance <c>52 % calcium carbonate, 40 % magnesium carbonate</c>.</returns>
+    public override string ToString() => string.Join(
+        ", ", Parts().Where(part => part.Fraction > 0).Select(part => $"{Guard.Number(part.Fraction * 100)} % {part.Material.Name}"));
+
     internal double EquivalentFraction => Parts().Sum(part => part.Fraction * part.Material.Fraction);
 
     internal double MagnesiumFraction => Parts().Sum(part => part.Fraction * Boundary.MassFraction(part.Material.Magnesium!.Value));

@@ -76,7 +76,7 @@ public sealed record LimeMaterialRange
     {
         string low = Guard.Number(Boundary.Fraction(Lowest) * 100);
         return Highest is { } most
-            ? $"{Material}: {(most.Equals(Lowest) ? low : $"{low} to {Guard.Number(Boundary.Fraction(most) * 100)}")} %"
+            ? $"{Material}: {(Boundary.Fraction(most) == Boundary.Fraction(Lowest) ? low : $"{low} to {Guard.Number(Boundary.Fraction(most) * 100)}")} %"
             : $"{Material}: at least {low} %";
     }
 

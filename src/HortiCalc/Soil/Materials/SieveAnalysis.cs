@@ -67,8 +67,7 @@ public sealed record SieveAnalysis
 
     /// <summary>The analysis in millimetres and invariant culture.</summary>
     /// <returns>For instance <c>100 % through 4.76 mm, 90 % through 2.38 mm</c>.</returns>
-    public override string ToString() => string.Join(
-        ", ", Sieves.Select(sieve => $"{Guard.Number(sieve.Fraction * 100)} % through {Guard.Number(sieve.OpeningMillimetres)} mm"));
+    public override string ToString() => string.Join(", ", Sieves);
 
     /// <summary>What passes a sieve; known where the sieve is in the analysis, or where all passes a finer one.</summary>
     internal double? FractionThrough(double millimetres)

@@ -25,6 +25,10 @@ public sealed record SievePassing
     /// <summary>The share that passes.</summary>
     public Ratio Passing { get; }
 
+    /// <summary>The share and the opening in millimetres, in invariant culture.</summary>
+    /// <returns>For instance <c>90 % through 2.38 mm</c>.</returns>
+    public override string ToString() => $"{Guard.Number(Fraction * 100)} % through {Guard.Number(OpeningMillimetres)} mm";
+
     internal double Fraction => Boundary.Fraction(Passing);
 
     internal double OpeningMillimetres => Boundary.Metres(Opening) * 1000;

@@ -7,12 +7,12 @@ namespace HortiCalc.Soil;
 /// <summary>A liming material as it is sold: with its fineness, its moisture and its price.</summary>
 /// <remarks>Immutable; equal when all members are equal.</remarks>
 /// <example><code>
-/// LimeProduct quarry = new(
+/// LimingProduct quarry = new(
 ///     new LimingMaterial("quarry lime", Ratio.FromPercent(92)), SieveAnalysis.OfMeshes((4, 100), (8, 90), (60, 55)), MassFraction.FromPercent(2), pricePerTonne: 30);
 /// Console.WriteLine(quarry.EffectiveEquivalent(FinenessScheme.Iowa));   // 63.1 %
 /// Console.WriteLine(quarry.PricePerEffectiveTonne(FinenessScheme.Iowa));
 /// </code></example>
-public sealed record LimeProduct
+public sealed record LimingProduct
 {
     /// <summary>Describes a product.</summary>
     /// <param name="material">The material, with its calcium carbonate equivalent when dry.</param>
@@ -21,7 +21,7 @@ public sealed record LimeProduct
     /// <param name="pricePerTonne">The price of a tonne as it is sold, in any currency, or <see langword="null"/> where it is not known.</param>
     /// <exception cref="ArgumentNullException">The material or the analysis is <see langword="null"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The moisture is not from 0 to below 100 %, or the price is negative.</exception>
-    public LimeProduct(LimingMaterial material, SieveAnalysis sieves, MassFraction moisture = default, decimal? pricePerTonne = null)
+    public LimingProduct(LimingMaterial material, SieveAnalysis sieves, MassFraction moisture = default, decimal? pricePerTonne = null)
     {
         Material = Guard.NotNull(material);
         Sieves = Guard.NotNull(sieves);
@@ -88,10 +88,10 @@ public sealed record LimeProduct
     /// <returns>The products in order.</returns>
     /// <exception cref="ArgumentNullException">The products or the scheme are <see langword="null"/>.</exception>
     /// <exception cref="ArgumentException">An analysis lacks a sieve of the scheme.</exception>
-    public static IReadOnlyList<LimeProduct> ByCost(IReadOnlyList<LimeProduct> products, FinenessScheme scheme)
+    public static IReadOnlyList<LimingProduct> ByCost(IReadOnlyList<LimingProduct> products, FinenessScheme scheme)
     {
         Guard.NotNull(scheme);
-        return ValueList<LimeProduct>.Of(
+        return ValueList<LimingProduct>.Of(
             Guard.NotNull(products).OrderBy(product => product.PricePerEffectiveTonne(scheme) ?? decimal.MaxValue));
     }
 
