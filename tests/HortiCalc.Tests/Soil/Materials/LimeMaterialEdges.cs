@@ -1,5 +1,4 @@
 using System.Text.Json;
-using HortiCalc.Evidence;
 using HortiCalc.Json;
 using HortiCalc.Soil;
 using HortiCalc.Units;
@@ -77,7 +76,7 @@ public class LimeMaterialEdges
     [Fact]
     public void FinenessClass_Meets_IsUnknownWhereTheAnalysisDoesNotDecide()
     {
-        FinenessClass fine = FinenessClass.All.First();
+        FinenessClass fine = FinenessClass.All[0];
 
         Assert.True(fine.Meets(SieveAnalysis.OfMeshes((20, 96), (60, 61), (100, 50))));
         Assert.False(fine.Meets(SieveAnalysis.OfMeshes((20, 90), (60, 61))));
@@ -120,7 +119,7 @@ public class LimeMaterialEdges
         string[] oxide = [.. LimeSafety.Of(LimingMaterial.CalciumOxide).Select(caution => caution.Code)];
 
         Assert.Equal(["lime.manure", "lime.dust", "lime.retest", "lime.laboratory"], carbonate);
-        Assert.Superset(new HashSet<string>(["lime.caustic", "lime.quicklime", "lime.brush-off", "lime.exposure-limit"]), [.. oxide]);
+        Assert.Empty(((string[])["lime.caustic", "lime.quicklime", "lime.brush-off", "lime.exposure-limit"]).Except(oxide));
     }
 
     [Fact]
