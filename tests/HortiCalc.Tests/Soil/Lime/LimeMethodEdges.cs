@@ -55,7 +55,6 @@ public class LimeMethodEdges
     [Theory]
     [InlineData(-1)]
     [InlineData(101)]
-    [InlineData(double.NaN)]
     public void Methods_ImpossibleSaturation_Refuse(double percent)
     {
         Assert.Equal("targetSaturation", Assert.Throws<ArgumentOutOfRangeException>(
