@@ -1,88 +1,99 @@
 #!/usr/bin/env dotnet
-#:project ../src/HortiCalc/HortiCalc.csproj
+#:project HortiCalc.Benchmarks/HortiCalc.Benchmarks.csproj
 #:property PublishAot=false
 #:property TieredPGO=false
 
-// The ratios of docs/performance.md on a machine that does other work as well: every count in turn, many times over, and the best of each.
-// GridBenchmarks measures the same with the usual statistics, which a busy neighbour disturbs.
+// The table of docs/performance.md on a machine that does other work as well: what GridBenchmarks measures, every count in turn with the copy,
+// with the loop that a user would write, with LINQ over quantities and with NumPy, many times over, and the best of each.
 //     dotnet run -c Release benchmarks/alternating.cs
+//     dotnet run -c Release benchmarks/alternating.cs -- --numpy      (needs Debian's python3-numpy; takes some minutes)
 
 using System.Diagnostics;
-using System.Numerics;
-using HortiCalc.Climate;
-using UnitsNet;
-using UnitsNet.Units;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using HortiCalc.Benchmarks;
 
-const int Pairs = 10_000_000;
-const int Rounds = 60;
-double[] minima = new double[Pairs], maxima = new double[Pairs], counted = new double[Pairs];
-double[] from = new double[Pairs + Pairs / 2], to = new double[Pairs + Pairs / 2];
-Array.Fill(from, 1.5);
-Random noise = new(1991);
-for (int day = 0; day < Pairs; day++)
-{
-    double mean = 12 - 12 * Math.Cos(2 * Math.PI * (day - 20) / 365.25) + 8 * (noise.NextDouble() - 0.5);
-    double half = 3 + 6 * noise.NextDouble();
-    (minima[day], maxima[day]) = (mean - half, mean + half);
-}
+const int Rounds = 30;
+const int LinqDays = 1000;
+GridBenchmarks grid = new();
+grid.Setup();
+OneDayBenchmarks quantities = new();
+quantities.Setup();
+using Process? numpy = args.Contains("--numpy") ? StartNumPy() : null;
 
-DegreeDayThresholds lower = new(Temperature.FromDegreesCelsius(10));
-DegreeDayThresholds both = new(Temperature.FromDegreesCelsius(10), Temperature.FromDegreesCelsius(30));
-(string Name, Action Count)[] counts =
+(string Name, Action Count, Action? Loop, Action? TwoThreads)[] counts =
 [
-    ("copy of the same bytes", () => Copy(0, from.Length)),
-    ("copy, two threads", CopyTwo),
-    ("clamped average", () => Part(0, Pairs, both, DegreeDayMethod.ClampedAverage, UpperCutoff.Horizontal)),
-    ("clamped average, two threads", () => Two(both, DegreeDayMethod.ClampedAverage, UpperCutoff.Horizontal)),
-    ("four cases", () => Part(0, Pairs, lower, DegreeDayMethod.FourCase, UpperCutoff.None)),
-    ("triangle, both thresholds", () => Part(0, Pairs, both, DegreeDayMethod.SingleTriangle, UpperCutoff.Horizontal)),
-    ("sine, lower threshold", () => Part(0, Pairs, lower, DegreeDayMethod.SingleSine, UpperCutoff.None)),
-    ("sine, lower, two threads", () => Two(lower, DegreeDayMethod.SingleSine, UpperCutoff.None)),
-    ("sine, both thresholds", () => Part(0, Pairs, both, DegreeDayMethod.SingleSine, UpperCutoff.Horizontal)),
-    ("sine, both, two threads", () => Two(both, DegreeDayMethod.SingleSine, UpperCutoff.Horizontal)),
-    ("sine, vertical", () => Part(0, Pairs, both, DegreeDayMethod.SingleSine, UpperCutoff.Vertical)),
-    ("double sine, both thresholds", () => Part(0, Pairs, both, DegreeDayMethod.DoubleSine, UpperCutoff.Horizontal)),
-    ("double sine, vertical", () => Part(0, Pairs, both, DegreeDayMethod.DoubleSine, UpperCutoff.Vertical)),
+    ("copy of the same bytes", grid.VectorCopy, null, grid.VectorCopyTwoThreads),
+    ("clamped average", grid.ClampedAverage, grid.ClampedAverageScalar, grid.ClampedAverageTwoThreads),
+    ("four cases", grid.FourCase, grid.FourCaseScalar, null),
+    ("triangle, both thresholds", grid.TriangleBoth, grid.TriangleBothScalar, null),
+    ("sine, lower threshold", grid.SineLower, grid.SineLowerScalar, grid.SineLowerTwoThreads),
+    ("sine, both thresholds", grid.SineBoth, grid.SineBothScalar, grid.SineBothTwoThreads),
+    ("sine, vertical", grid.SineVertical, null, null),
+    ("double sine, both thresholds", grid.DoubleSineBoth, null, null),
+    ("double sine, vertical", grid.DoubleSineVertical, null, null),
 ];
 
-double[][] nanoseconds = [.. counts.Select(_ => new double[Rounds])];
-for (int round = -5; round < Rounds; round++)
+double[] count = Nothing(), loop = Nothing(), two = Nothing(), python = Nothing();
+double linq = double.PositiveInfinity;
+for (int round = -3; round < Rounds; round++)
 {
-    for (int count = 0; count < counts.Length; count++)
+    for (int row = 0; row < counts.Length; row++)
     {
-        long start = Stopwatch.GetTimestamp();
-        counts[count].Count();
-        double taken = Stopwatch.GetElapsedTime(start).TotalNanoseconds / Pairs;
-        if (round >= 0)
-            nanoseconds[count][round] = taken;
+        count[row] = Better(count[row], counts[row].Count, GridBenchmarks.Pairs, round);
+        two[row] = Better(two[row], counts[row].TwoThreads, GridBenchmarks.Pairs, round);
+
+        // These are slow, and every third round is enough of them.
+        if (round % 3 != 0)
+            continue;
+        loop[row] = Better(loop[row], counts[row].Loop, GridBenchmarks.Pairs, round);
+        if (numpy is not null && counts[row].Loop is not null)
+            python[row] = Math.Min(python[row], NumPy(counts[row].Name));
     }
+
+    linq = Better(linq, () => quantities.LinqOverQuantities(), LinqDays, round);
 }
 
-double clamped = nanoseconds[Array.FindIndex(counts, count => count.Name == "clamped average")].Min();
-Console.WriteLine("| count | best, ns a pair | median | best, times the clamped average |");
-Console.WriteLine("|---|---|---|---|");
-for (int count = 0; count < counts.Length; count++)
-    Console.WriteLine(FormattableString.Invariant($"| {counts[count].Name} | {nanoseconds[count].Min():F3} | {nanoseconds[count].Order().ElementAt(Rounds / 2):F3} | {nanoseconds[count].Min() / clamped:F2} |"));
-
-void Copy(int start, int end)
+Console.WriteLine("| count | ns a pair | times the clamped average | loop / HortiCalc | NumPy / HortiCalc | one thread / two |");
+Console.WriteLine("|---|---|---|---|---|---|");
+for (int row = 0; row < counts.Length; row++)
 {
-    for (int place = start; place <= end - Vector<double>.Count; place += Vector<double>.Count)
-        new Vector<double>(from, place).CopyTo(to, place);
+    Console.WriteLine(
+        $"| {counts[row].Name} | {Number(count[row], "F3")} | {Number(count[row] / count[1], "F2")} | {Number(loop[row] / count[row], "F1")} "
+        + $"| {Number(python[row] / count[row], "F1")} | {Number(count[row] / two[row], "F2")} |");
 }
 
-void CopyTwo()
+Console.WriteLine();
+Console.WriteLine($"LINQ over UnitsNet quantities, clamped average: {Number(linq, "F0")} ns a day, {Number(linq / count[1], "F0")} times as long.");
+
+double[] Nothing() => [.. Enumerable.Repeat(double.PositiveInfinity, counts.Length)];
+
+static double Better(double best, Action? action, int pairs, int round)
 {
-    Task other = Task.Run(() => Copy(from.Length / 2, from.Length));
-    Copy(0, from.Length / 2);
-    other.Wait();
+    if (action is null)
+        return best;
+    long start = Stopwatch.GetTimestamp();
+    action();
+    double taken = Stopwatch.GetElapsedTime(start).TotalNanoseconds / pairs;
+
+    // The first rounds warm up.
+    return round < 0 ? best : Math.Min(best, taken);
 }
 
-void Part(int start, int length, DegreeDayThresholds thresholds, DegreeDayMethod method, UpperCutoff cutoff) => DegreeDays.Count(
-    minima.AsSpan(start, length), maxima.AsSpan(start, length), TemperatureUnit.DegreeCelsius, thresholds, method, cutoff, counted.AsSpan(start, length));
+static string Number(double value, string format) => double.IsFinite(value) && value > 0 ? value.ToString(format, CultureInfo.InvariantCulture) : "";
 
-void Two(DegreeDayThresholds thresholds, DegreeDayMethod method, UpperCutoff cutoff)
+double NumPy(string name)
 {
-    Task other = Task.Run(() => Part(Pairs / 2, Pairs / 2, thresholds, method, cutoff));
-    Part(0, Pairs / 2, thresholds, method, cutoff);
-    other.Wait();
+    numpy!.StandardInput.WriteLine(name);
+    return double.Parse(numpy.StandardOutput.ReadLine()!, CultureInfo.InvariantCulture);
+}
+
+static Process StartNumPy([CallerFilePath] string here = "")
+{
+    ProcessStartInfo start = new("/usr/bin/python3", [Path.Combine(Path.GetDirectoryName(here)!, "degree_days_numpy.py"), "--serve"])
+    {
+        RedirectStandardInput = true,
+        RedirectStandardOutput = true,
+    };
+    return Process.Start(start)!;
 }

@@ -1,10 +1,12 @@
 #!/usr/bin/python3
-"""The degree days of ten million days in NumPy, for comparison with GridBenchmarks. Needs Debian's python3-numpy.
+"""The degree days of ten million days in NumPy, for comparison with alternating.cs. Needs Debian's python3-numpy.
 
 Prints nanoseconds a pair, the best of several runs, with one thread (none of these functions uses more).
     /usr/bin/python3 benchmarks/degree_days_numpy.py
+With --serve it times the count named on each line of its input, so that alternating.cs can take turns with it.
 """
 
+import sys
 import time
 
 import numpy as np
@@ -45,21 +47,25 @@ def four_case():
     return np.where(maxima <= LOWER, 0, np.where(minima >= LOWER, middle - LOWER, np.where(middle >= LOWER, high, low)))
 
 
-def best(count):
-    seconds = []
-    for _ in range(RUNS):
-        start = time.perf_counter()
-        count()
-        seconds.append(time.perf_counter() - start)
-    return min(seconds) / PAIRS * 1e9
+COUNTS = {
+    "clamped average": clamped,
+    "four cases": four_case,
+    "triangle, both thresholds": lambda: triangle_above(LOWER) - triangle_above(UPPER),
+    "sine, lower threshold": lambda: sine_above(LOWER),
+    "sine, both thresholds": lambda: sine_above(LOWER) - sine_above(UPPER),
+}
 
 
-print(f"NumPy {np.__version__}, ns a pair, best of {RUNS}")
-for name, count in {
-    "ClampedAverage": clamped,
-    "SineLower": lambda: sine_above(LOWER),
-    "SineBoth": lambda: sine_above(LOWER) - sine_above(UPPER),
-    "TriangleBoth": lambda: triangle_above(LOWER) - triangle_above(UPPER),
-    "FourCase": four_case,
-}.items():
-    print(f"{name:16} {best(count):8.2f}")
+def timed(count):
+    start = time.perf_counter()
+    count()
+    return (time.perf_counter() - start) / PAIRS * 1e9
+
+
+if "--serve" in sys.argv:
+    for line in sys.stdin:
+        print(timed(COUNTS[line.strip()]), flush=True)
+else:
+    print(f"NumPy {np.__version__}, ns a pair, best of {RUNS}")
+    for name, count in COUNTS.items():
+        print(f"{name:26} {min(timed(count) for _ in range(RUNS)):8.2f}")

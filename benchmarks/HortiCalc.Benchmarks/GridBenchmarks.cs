@@ -44,10 +44,14 @@ public class GridBenchmarks
 
     /// <summary>As many bytes read and written together as by a count: three doubles a pair.</summary>
     [Benchmark(Baseline = true, OperationsPerInvoke = Pairs)]
-    public void VectorCopy()
+    public void VectorCopy() => Copy(0, copyFrom.Length);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
+    public void VectorCopyTwoThreads()
     {
-        for (int place = 0; place <= copyFrom.Length - Vector<double>.Count; place += Vector<double>.Count)
-            new Vector<double>(copyFrom, place).CopyTo(copyTo, place);
+        Task other = Task.Run(() => Copy(copyFrom.Length / 2, copyFrom.Length));
+        Copy(0, copyFrom.Length / 2);
+        other.Wait();
     }
 
     [Benchmark(OperationsPerInvoke = Pairs)]
@@ -87,6 +91,18 @@ public class GridBenchmarks
     }
 
     [Benchmark(OperationsPerInvoke = Pairs)]
+    public void SineBothTwoThreads() => CountOnTwoThreads(Both, DegreeDayMethod.SingleSine, UpperCutoff.Horizontal);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
+    public void SineVertical() => Count(Both, DegreeDayMethod.SingleSine, UpperCutoff.Vertical);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
+    public void DoubleSineBoth() => Count(Both, DegreeDayMethod.DoubleSine, UpperCutoff.Horizontal);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
+    public void DoubleSineVertical() => Count(Both, DegreeDayMethod.DoubleSine, UpperCutoff.Vertical);
+
+    [Benchmark(OperationsPerInvoke = Pairs)]
     public void TriangleBoth() => Count(Both, DegreeDayMethod.SingleTriangle, UpperCutoff.Horizontal);
 
     [Benchmark(OperationsPerInvoke = Pairs)]
@@ -104,6 +120,12 @@ public class GridBenchmarks
     {
         for (int day = 0; day < Pairs; day++)
             counted[day] = PlainMethods.FourCase(minima[day], maxima[day], Lower);
+    }
+
+    private void Copy(int start, int end)
+    {
+        for (int place = start; place <= end - Vector<double>.Count; place += Vector<double>.Count)
+            new Vector<double>(copyFrom, place).CopyTo(copyTo, place);
     }
 
     private void Count(DegreeDayThresholds thresholds, DegreeDayMethod method, UpperCutoff cutoff) =>

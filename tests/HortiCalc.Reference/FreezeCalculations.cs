@@ -15,6 +15,10 @@ internal static class FreezeCalculations
         ["freeze.first-date-from-table"] = inputs =>
             Of(FirstAutumnFreeze.FromTable(Table(inputs), Share(inputs)).DateWithChanceOfEarlierFreeze(Percent(inputs, "chance_pct"))),
 
+        // So many events in a record: the chance of one or more in the years to come.
+        ["freeze.chance-over-years"] = inputs => YearlyChance.AtLeastOnceIn(
+            (int)inputs.Number("years"), Ratio.FromDecimalFractions(inputs.Number("events") / inputs.Number("record_years"))).DecimalFractions,
+
         // Printed lengths between two printed dates.
         ["freeze.season-length"] = inputs => Of(new FreezeFreePeriod(
             new DateOnly(inputs.Date("last").Year, 8, 1), inputs.Date("last"), inputs.Date("first"))),

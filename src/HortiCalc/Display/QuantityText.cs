@@ -89,12 +89,23 @@ public static class QuantityText
             TemperatureDelta delta => us
                 ? Text(Boundary.CelsiusDegrees(delta) * Boundary.FahrenheitPerCelsius, "°F", style)
                 : Text(Boundary.CelsiusDegrees(delta), "°C", style),
+            Speed speed => us
+                ? Text(Boundary.MetresPerSecond(speed) * 3600 / Boundary.MetresPerMile, "mph", style)
+                : Text(Boundary.MetresPerSecond(speed), "m/s", style),
             Duration duration => Climb(Boundary.Days(duration), Times, "days", style),
             TimeSpan span => Climb(span.TotalDays, Times, "days", style),
             Angle angle => Number(Boundary.Degrees(angle), style) + "°",
             ReciprocalArea density => us
                 ? Text(Boundary.PerSquareMetre(density) * Boundary.SquareMetresPerSquareFoot, "per sq ft", style)
                 : Text(Boundary.PerSquareMetre(density), "per m²", style),
+            // US growers too speak of vapour pressure in kPa.
+            Pressure pressure => Text(Boundary.Kilopascals(pressure), "kPa", style),
+            RelativeHumidity humidity => Text(Boundary.Percent(humidity), "%", style),
+            Irradiation radiation => Text(Boundary.MegajoulesPerSquareMetre(radiation), "MJ/m²", style),
+            Irradiance power => Text(Boundary.WattsPerSquareMetre(power), "W/m²", style),
+            Illuminance light => us
+                ? Text(Boundary.Lux(light) * Boundary.SquareMetresPerSquareFoot, "fc", style)
+                : Text(Boundary.Lux(light), "lx", style),
             IQuantity other => Text((double)other.Value, Abbreviation(other), style),
             DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             int or long => ((IFormattable)value).ToString("N0", style.Culture),

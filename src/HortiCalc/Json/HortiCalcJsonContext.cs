@@ -60,21 +60,48 @@ namespace HortiCalc.Json;
         typeof(CornHeatUnitMethodConverter),
         typeof(PhysiologicalDayMethodConverter),
         typeof(HuglinMethodConverter),
+        typeof(HardinessSchemeConverter),
         typeof(GrowingSeasonMethodConverter),
+        typeof(PlottingPositionConverter),
+        typeof(IrradiationConverter),
+        typeof(IrradianceConverter),
+        typeof(IlluminanceConverter),
+        typeof(PhotonFluxDensityConverter),
+        typeof(DailyLightIntegralConverter),
+        typeof(SolarPhotonMethodConverter),
         typeof(GerminationResponseConverter),
+        typeof(PressureConverter),
+        typeof(RelativeHumidityConverter),
+        typeof(SaturationVapourPressureConverter),
+        typeof(PsychrometerConverter),
+        typeof(AirPressureMethodConverter),
+        typeof(SpeedConverter),
+        typeof(NightMinimumFittingConverter),
+        typeof(SprinklerStartMethodConverter),
+        typeof(RowCoverConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
         typeof(FinenessSchemeConverter),
+        typeof(AcidifyingMethodConverter),
+        typeof(PhConversionConverter),
+        typeof(PhMeanMethodConverter),
 
         // An application's own options hold these too, so that an enumeration is a word there as it is here.
         typeof(JsonStringEnumConverter<AccumulationUnit>),
+        typeof(JsonStringEnumConverter<AcidForm>),
+        typeof(JsonStringEnumConverter<AcidityBasis>),
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
         typeof(JsonStringEnumConverter<EmergenceFinding>),
-        typeof(JsonStringEnumConverter<FreezeDateMethod>),
         typeof(JsonStringEnumConverter<FreezeSide>),
+        typeof(JsonStringEnumConverter<FrostAdvice>),
+        typeof(JsonStringEnumConverter<FrostDamageLevel>),
+        typeof(JsonStringEnumConverter<FrostOutlook>),
+        typeof(JsonStringEnumConverter<FrostSensor>),
+        typeof(JsonStringEnumConverter<FrostType>),
         typeof(JsonStringEnumConverter<GerminationStage>),
+        typeof(JsonStringEnumConverter<FrostToleranceClass>),
         typeof(JsonStringEnumConverter<GrowingSeasonEnding>),
         typeof(JsonStringEnumConverter<Hemisphere>),
         typeof(JsonStringEnumConverter<StageSubject>),
@@ -83,25 +110,32 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<IngredientClass>),
         typeof(JsonStringEnumConverter<GermanLandUse>),
         typeof(JsonStringEnumConverter<GermanSoilGroup>),
+        typeof(JsonStringEnumConverter<LandSetting>),
         typeof(JsonStringEnumConverter<LimeForm>),
         typeof(JsonStringEnumConverter<LimeIndex>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
+        typeof(JsonStringEnumConverter<MediumRatePurpose>),
         typeof(JsonStringEnumConverter<MissingDays>),
         typeof(JsonStringEnumConverter<MixUse>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
+        typeof(JsonStringEnumConverter<PhSolution>),
         typeof(JsonStringEnumConverter<PlanRisk>),
         typeof(JsonStringEnumConverter<PlanStep>),
+        typeof(JsonStringEnumConverter<PotExposure>),
+        typeof(JsonStringEnumConverter<PotStanding>),
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
+        typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
         typeof(JsonStringEnumConverter<WinklerRegion>),
+        typeof(JsonStringEnumConverter<WinterReading>),
     ])]
 
 // Evidence
@@ -162,6 +196,24 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(GermanSoilGroup))]
 [JsonSerializable(typeof(GermanLandUse))]
 [JsonSerializable(typeof(LimeIndex))]
+[JsonSerializable(typeof(AcidifyingMethod))]
+[JsonSerializable(typeof(AcidifyingMaterial))]
+[JsonSerializable(typeof(AcidEquivalent))]
+[JsonSerializable(typeof(AcidRequirement))]
+[JsonSerializable(typeof(AcidLimit))]
+[JsonSerializable(typeof(AcidSchedule))]
+[JsonSerializable(typeof(AcidRefusal))]
+[JsonSerializable(typeof(AcidComparison))]
+[JsonSerializable(typeof(AcidReactionTime))]
+[JsonSerializable(typeof(FertilizerAcidity))]
+[JsonSerializable(typeof(MediumRate))]
+[JsonSerializable(typeof(PhConversion))]
+[JsonSerializable(typeof(PhMeanMethod))]
+[JsonSerializable(typeof(PhLayer))]
+[JsonSerializable(typeof(SolutionPart))]
+[JsonSerializable(typeof(MediumPart))]
+[JsonSerializable(typeof(CropPh))]
+[JsonSerializable(typeof(CropPhComparison))]
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]
@@ -199,6 +251,10 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DegreeDay))]
 [JsonSerializable(typeof(DegreeDaySeries))]
 [JsonSerializable(typeof(HeatRequirement))]
+[JsonSerializable(typeof(HeatForecast))]
+[JsonSerializable(typeof(ForecastYear))]
+[JsonSerializable(typeof(ForecastDate))]
+[JsonSerializable(typeof(ForecastSkill))]
 [JsonSerializable(typeof(HeatStage))]
 [JsonSerializable(typeof(Biofix))]
 [JsonSerializable(typeof(StageTable))]
@@ -222,7 +278,13 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Estimate<Duration>))]
 [JsonSerializable(typeof(FreezeClimate))]
 [JsonSerializable(typeof(FreezeClimateOptions))]
+[JsonSerializable(typeof(FreezeBootstrap))]
+[JsonSerializable(typeof(FreezeCurvePoint))]
+[JsonSerializable(typeof(FreezeDateInterval))]
+[JsonSerializable(typeof(FreezeDateMethod))]
 [JsonSerializable(typeof(FreezeDates))]
+[JsonSerializable(typeof(FreezeTrend))]
+[JsonSerializable(typeof(FreezesBetween))]
 [JsonSerializable(typeof(TabulatedFreezeDate))]
 [JsonSerializable(typeof(DateSpan))]
 [JsonSerializable(typeof(CountingSeason))]
@@ -237,6 +299,15 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(GrowingSeason))]
 [JsonSerializable(typeof(Estimate<WinklerRegion>))]
 [JsonSerializable(typeof(Estimate<HuglinClass>))]
+[JsonSerializable(typeof(HardinessScheme))]
+[JsonSerializable(typeof(Estimate<HardinessClass>))]
+[JsonSerializable(typeof(Estimate<string>))]
+[JsonSerializable(typeof(WinterMinima))]
+[JsonSerializable(typeof(FrostTolerance))]
+[JsonSerializable(typeof(RootKilling))]
+[JsonSerializable(typeof(WinterRule))]
+[JsonSerializable(typeof(PotCooling))]
+[JsonSerializable(typeof(PotTemperatures))]
 [JsonSerializable(typeof(Estimate<double>))]
 [JsonSerializable(typeof(Phyllochron))]
 [JsonSerializable(typeof(TemperatureWave))]
@@ -246,6 +317,46 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilMaterial))]
 [JsonSerializable(typeof(Estimate<ThermalDiffusivity>))]
 [JsonSerializable(typeof(Estimate<ThermalConductivity>))]
+[JsonSerializable(typeof(MoistAir))]
+[JsonSerializable(typeof(SaturationVapourPressure))]
+[JsonSerializable(typeof(Psychrometer))]
+[JsonSerializable(typeof(AirPressureMethod))]
+[JsonSerializable(typeof(Pressure))]
+[JsonSerializable(typeof(RelativeHumidity))]
+[JsonSerializable(typeof(Estimate<Pressure>))]
+[JsonSerializable(typeof(Speed))]
+[JsonSerializable(typeof(PastNight))]
+[JsonSerializable(typeof(NightMinimumFitting))]
+[JsonSerializable(typeof(NightMinimumModel))]
+[JsonSerializable(typeof(NightCooling))]
+[JsonSerializable(typeof(Estimate<FrostOutlook>))]
+[JsonSerializable(typeof(Estimate<FrostType>))]
+[JsonSerializable(typeof(FrostDefinition))]
+[JsonSerializable(typeof(CriticalTemperature))]
+[JsonSerializable(typeof(FrostDamage))]
+[JsonSerializable(typeof(FrostDamageLevel))]
+[JsonSerializable(typeof(CropBudNeed))]
+[JsonSerializable(typeof(SprinklerStartMethod))]
+[JsonSerializable(typeof(RowCover))]
+[JsonSerializable(typeof(FrostEvening))]
+[JsonSerializable(typeof(FrostAdvice))]
+[JsonSerializable(typeof(FrostNight))]
+[JsonSerializable(typeof(Place))]
+[JsonSerializable(typeof(Estimate<SunTimes>))]
+[JsonSerializable(typeof(Estimate<SunPosition>))]
+[JsonSerializable(typeof(Estimate<PhotoperiodCrossings>))]
+[JsonSerializable(typeof(Estimate<Irradiation>))]
+[JsonSerializable(typeof(Estimate<Irradiance>))]
+[JsonSerializable(typeof(Estimate<Illuminance>))]
+[JsonSerializable(typeof(Estimate<PhotonFluxDensity>))]
+[JsonSerializable(typeof(Estimate<DailyLightIntegral>))]
+[JsonSerializable(typeof(AngstromCoefficients))]
+[JsonSerializable(typeof(LandSetting))]
+[JsonSerializable(typeof(LightSource))]
+[JsonSerializable(typeof(SolarPhotonMethod))]
+[JsonSerializable(typeof(LampTime))]
+[JsonSerializable(typeof(LightRequirement))]
+[JsonSerializable(typeof(MeterRequirement))]
 
 // Plants
 [JsonSerializable(typeof(CardinalTemperatures))]

@@ -39,9 +39,9 @@ internal sealed class ColdNights
             return (null, new DateNotKnown("the record holds no whole spring"), SeasonEvidence.CountNights);
         if (IsAccepted(climate?.LastInSpring, accepted) is ColdNightsRare rare)
             return (null, rare, FreezeEvidence.MixedNormal);
-        if (climate?.LastInSpring is LastSpringFreeze { HasDates: true } spring)
+        if (climate?.LastInSpring is LastSpringFreeze { GivenAFreeze: NormalFreezeDates } spring)
         {
-            return spring.DateWithChanceOfLaterFreeze(accepted) is Estimate<MonthDay> date
+            return spring.EarliestSafePlanting(accepted) is Estimate<MonthDay> date
                 ? (calendar.Spring(date.Value), new ColdNightChance(Threshold, accepted, SpringSeasons), date.Method)
                 : (null, NoDate, FreezeEvidence.MixedNormal);
         }
@@ -61,7 +61,7 @@ internal sealed class ColdNights
             return (null, new DateNotKnown("the record holds no whole autumn"), SeasonEvidence.CountNights);
         if (IsAccepted(climate?.FirstInAutumn, accepted) is ColdNightsRare rare)
             return (null, rare, FreezeEvidence.MixedNormal);
-        if (climate?.FirstInAutumn is FirstAutumnFreeze { HasDates: true } autumn)
+        if (climate?.FirstInAutumn is FirstAutumnFreeze { GivenAFreeze: NormalFreezeDates } autumn)
         {
             return autumn.DateWithChanceOfEarlierFreeze(accepted) is Estimate<MonthDay> date
                 ? (calendar.Autumn(date.Value), new ColdNightChance(Threshold, accepted, AutumnSeasons, weeksBefore, weeksBeforeUntil), date.Method)

@@ -1,5 +1,4 @@
 using HortiCalc.Climate;
-using HortiCalc.Units;
 
 namespace HortiCalc.Season;
 
@@ -8,8 +7,7 @@ namespace HortiCalc.Season;
 /// <param name="Hemisphere">The hemisphere.</param>
 internal sealed record SeasonCalendar(int SpringYear, Hemisphere Hemisphere)
 {
-    public static SeasonCalendar Of(Garden garden) => new(
-        garden.SpringYear, Boundary.Degrees(garden.Site.Latitude) < 0 ? Hemisphere.Southern : Hemisphere.Northern);
+    public static SeasonCalendar Of(Garden garden) => new(garden.SpringYear, Hemispheres.At(garden.Site.Latitude));
 
     /// <summary>Where cold seasons are cut: in the height of summer, as in the freeze climate.</summary>
     public MonthDay Cut => Hemisphere == Hemisphere.Northern ? new MonthDay(8, 1) : new MonthDay(2, 1);

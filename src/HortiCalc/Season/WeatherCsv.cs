@@ -8,7 +8,8 @@ namespace HortiCalc.Season;
 /// <summary>Reads daily temperatures from comma-separated text.</summary>
 /// <remarks>
 /// The first line names the columns: <c>date</c>, and <c>min_c</c> and <c>max_c</c> (degrees Celsius) or <c>min_f</c> and
-/// <c>max_f</c> (degrees Fahrenheit), in any order; other columns are passed over. Then one line a day, in the order of time:
+/// <c>max_f</c> (degrees Fahrenheit), in any order; other columns are passed over. The column of maxima may be left out: minima are
+/// enough for freezes (<see cref="FreezeClimate"/>), though not for warmth or degree-days. Then one line a day, in the order of time:
 /// the date as <c>yyyy-MM-dd</c>, temperatures with a decimal point. An empty field is a missing reading, and a day without a
 /// line is a missing day. Lines that are empty or begin with <c>#</c> are passed over. Fields are not quoted.
 /// </remarks>
@@ -57,7 +58,7 @@ public static class WeatherCsv
             }
 
             minima.Add(ReadTemperature(fields[header.Minimum], header.Unit));
-            maxima.Add(ReadTemperature(fields[header.Maximum], header.Unit));
+            maxima.Add(header.Maximum < 0 ? double.NaN : ReadTemperature(fields[header.Maximum], header.Unit));
             if (maxima[^1] < minima[^1])
                 throw fields[header.Maximum].Refused($"no less than the day's lowest, {fields[header.Minimum].Text}, found {fields[header.Maximum].Text}");
         }
@@ -88,7 +89,9 @@ public static class WeatherCsv
         foreach ((string minimum, string maximum, TemperatureUnit unit) in Header.Columns)
         {
             Header header = new(Find("date"), Find(minimum), Find(maximum), fields.Count, unit);
-            if (header is { Date: >= 0, Minimum: >= 0, Maximum: >= 0 })
+
+            // A maximum in the other unit is a slip, not a record of minima.
+            if (header is { Date: >= 0, Minimum: >= 0 } && (header.Maximum >= 0 || Header.Columns.All(columns => Find(columns.Maximum) < 0)))
                 return header;
         }
 
@@ -116,7 +119,7 @@ public static class WeatherCsv
 
     private sealed record Header(int Date, int Minimum, int Maximum, int Count, TemperatureUnit Unit)
     {
-        public const string Expected = "a header with the columns date, min_c and max_c (or min_f and max_f)";
+        public const string Expected = "a header with the columns date, min_c and max_c (or min_f and max_f), the minima alone where there are no more";
 
         public static readonly (string Minimum, string Maximum, TemperatureUnit Unit)[] Columns =
         [

@@ -21,6 +21,7 @@ internal static class Boundary
     public const double MetresPerFoot = 0.3048;
     public const double MetresPerYard = 0.9144;
     public const double MetresPerMile = 1609.344;
+    public const double MetresPerNauticalMile = 1852;
     public const double SquareMetresPerSquareFoot = 0.09290304;
     public const double SquareMetresPerSquareYard = 0.83612736;
     public const double SquareMetresPerAcre = 4046.8564224;
@@ -40,6 +41,9 @@ internal static class Boundary
     public const double FahrenheitPerCelsius = 1.8;
     public const double FahrenheitAtZeroCelsius = 32;
     public const double KelvinAtZeroCelsius = 273.15;
+    public const double KilopascalsPerMillimetreOfMercury = 0.133322387415;
+    public const double KilopascalsPerInchOfMercury = KilopascalsPerMillimetreOfMercury * 25.4;
+    public const double KilopascalsPerPsi = 6.894757293168361;
 
     public static double Metres(Length value) => value.Unit switch
     {
@@ -219,4 +223,53 @@ internal static class Boundary
 
     public static double JoulesPerCubicMetreKelvin(VolumetricHeatCapacity value) =>
         value.Unit == VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin ? value.Value : value.JoulesPerCubicMeterKelvin;
+
+    public static double Kilopascals(Pressure value) => value.Unit switch
+    {
+        PressureUnit.Kilopascal => value.Value,
+        PressureUnit.Pascal => value.Value / 1000,
+        PressureUnit.Hectopascal or PressureUnit.Millibar => value.Value / 10,
+        PressureUnit.Bar => value.Value * 100,
+        PressureUnit.MillimeterOfMercury => value.Value * KilopascalsPerMillimetreOfMercury,
+        PressureUnit.InchOfMercury => value.Value * KilopascalsPerInchOfMercury,
+        PressureUnit.PoundForcePerSquareInch => value.Value * KilopascalsPerPsi,
+        _ => value.Kilopascals,
+    };
+
+    public static double Percent(RelativeHumidity value) => value.Unit == RelativeHumidityUnit.Percent ? value.Value : value.Percent;
+
+    public static double MetresPerSecond(Speed value) => value.Unit switch
+    {
+        SpeedUnit.MeterPerSecond => value.Value,
+        SpeedUnit.KilometerPerHour => value.Value / 3.6,
+        SpeedUnit.MilePerHour => value.Value * MetresPerMile / 3600,
+        SpeedUnit.Knot => value.Value * MetresPerNauticalMile / 3600,
+        _ => value.MetersPerSecond,
+    };
+
+    public static double KilojoulesPerSquareMetre(Irradiation value) => value.Unit switch
+    {
+        IrradiationUnit.KilojoulePerSquareMeter => value.Value,
+        IrradiationUnit.JoulePerSquareMeter => value.Value / 1000,
+        IrradiationUnit.JoulePerSquareCentimeter => value.Value * 10,
+        IrradiationUnit.WattHourPerSquareMeter => value.Value * 3.6,
+        IrradiationUnit.KilowattHourPerSquareMeter => value.Value * 3600,
+        _ => value.KilojoulesPerSquareMeter,
+    };
+
+    public static double MegajoulesPerSquareMetre(Irradiation value) => KilojoulesPerSquareMetre(value) / 1000;
+
+    public static double WattsPerSquareMetre(Irradiance value) => value.Unit switch
+    {
+        IrradianceUnit.WattPerSquareMeter => value.Value,
+        IrradianceUnit.KilowattPerSquareMeter => value.Value * 1000,
+        _ => value.WattsPerSquareMeter,
+    };
+
+    public static double Lux(Illuminance value) => value.Unit switch
+    {
+        IlluminanceUnit.Lux => value.Value,
+        IlluminanceUnit.Kilolux => value.Value * 1000,
+        _ => value.Lux,
+    };
 }

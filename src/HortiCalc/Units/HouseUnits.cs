@@ -34,8 +34,14 @@ internal static class HouseUnits
             or Angle { Unit: AngleUnit.Degree }
             or ReciprocalArea { Unit: ReciprocalAreaUnit.InverseSquareMeter }
             or Molarity { Unit: MolarityUnit.MolePerLiter }
+            or Speed { Unit: SpeedUnit.MeterPerSecond }
             or ThermalConductivity { Unit: ThermalConductivityUnit.WattPerMeterKelvin }
-            or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin } => value,
+            or VolumetricHeatCapacity { Unit: VolumetricHeatCapacityUnit.JoulePerCubicMeterKelvin }
+            or Pressure { Unit: PressureUnit.Kilopascal }
+            or RelativeHumidity { Unit: RelativeHumidityUnit.Percent }
+            or Irradiation { Unit: IrradiationUnit.KilojoulePerSquareMeter }
+            or Irradiance { Unit: IrradianceUnit.WattPerSquareMeter }
+            or Illuminance { Unit: IlluminanceUnit.Lux } => value,
         Length length => Length.FromMeters(Settled(Boundary.Metres(length))),
         Area area => Area.FromSquareMeters(Settled(Boundary.SquareMetres(area))),
         Volume volume => Volume.FromLiters(Settled(Boundary.Litres(volume))),
@@ -51,10 +57,16 @@ internal static class HouseUnits
         Duration duration => Duration.FromDays(Settled(Boundary.Days(duration))),
         Angle angle => Angle.FromDegrees(Settled(Boundary.Degrees(angle))),
         ReciprocalArea density => ReciprocalArea.FromInverseSquareMeters(Settled(Boundary.PerSquareMetre(density))),
+        Speed speed => Speed.FromMetersPerSecond(Settled(Boundary.MetresPerSecond(speed))),
         Molarity molarity => Molarity.FromMolesPerLiter(Settled(Boundary.MolesPerLitre(molarity))),
         ThermalConductivity conductivity => ThermalConductivity.FromWattsPerMeterKelvin(Settled(Boundary.WattsPerMetreKelvin(conductivity))),
         VolumetricHeatCapacity capacity =>
             VolumetricHeatCapacity.FromJoulesPerCubicMeterKelvin(Settled(Boundary.JoulesPerCubicMetreKelvin(capacity))),
+        Pressure pressure => Pressure.FromKilopascals(Settled(Boundary.Kilopascals(pressure))),
+        RelativeHumidity humidity => RelativeHumidity.FromPercent(Settled(Boundary.Percent(humidity))),
+        Irradiation radiation => Irradiation.FromKilojoulesPerSquareMeter(Settled(Boundary.KilojoulesPerSquareMetre(radiation))),
+        Irradiance power => Irradiance.FromWattsPerSquareMeter(Settled(Boundary.WattsPerSquareMetre(power))),
+        Illuminance light => Illuminance.FromLux(Settled(Boundary.Lux(light))),
         IQuantity other => other.ToUnit(other.QuantityInfo.BaseUnitInfo.Value),
         _ => value,
     };

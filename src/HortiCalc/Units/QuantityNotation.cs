@@ -11,8 +11,8 @@ namespace HortiCalc.Units;
 /// <param name="name">The quantity's name, for messages.</param>
 /// <param name="readerDecimals">How many decimals a reader is shown.</param>
 /// <param name="metric">The metric unit, in which the quantity is kept, so that its number loses no digit.</param>
-/// <param name="usCustomary">The US customary unit.</param>
-internal sealed class QuantityNotation<T>(string name, int readerDecimals, NotedUnit<T> metric, NotedUnit<T> usCustomary)
+/// <param name="usCustomary">The US customary unit; none where the trade of the United States uses the metric one.</param>
+internal sealed class QuantityNotation<T>(string name, int readerDecimals, NotedUnit<T> metric, NotedUnit<T>? usCustomary = null)
 {
     private const char NoBreakSpace = '\u00A0';
     private static readonly SearchValues<char> NumberCharacters = SearchValues.Create("0123456789.,'+-−Ee \u00A0\u202F");
@@ -21,16 +21,16 @@ internal sealed class QuantityNotation<T>(string name, int readerDecimals, Noted
 
     public NotedUnit<T> Metric => metric;
 
-    public IReadOnlyList<NotedUnit<T>> Units { get; } = [metric, usCustomary];
+    public IReadOnlyList<NotedUnit<T>> Units { get; } = usCustomary is null ? [metric] : [metric, usCustomary];
 
     /// <summary>Writes the quantity in the format <c>M</c> (or none), <c>U</c> or <c>R</c>; without a culture in the invariant one.</summary>
     public string Format(T quantity, string? format, IFormatProvider? culture) => format switch
     {
         null or "" or "G" or "g" or "M" or "m" => ForReader(quantity, metric, culture),
-        "U" or "u" => ForReader(quantity, usCustomary, culture),
+        "U" or "u" => ForReader(quantity, usCustomary ?? metric, culture),
         "R" or "r" => EveryDigit(metric.ValueIn(quantity), culture) + " " + metric.Abbreviation,
         _ => throw new FormatException(
-            $"'{format}' is not a format; allowed: M ({metric.Abbreviation}), U ({usCustomary.Abbreviation}), R (every digit)."),
+            $"'{format}' is not a format; allowed: M ({metric.Abbreviation}), U ({(usCustomary ?? metric).Abbreviation}), R (every digit)."),
     };
 
     public T Parse(ReadOnlySpan<char> text, IFormatProvider? culture) =>

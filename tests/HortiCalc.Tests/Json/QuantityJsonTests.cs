@@ -35,6 +35,14 @@ public class QuantityJsonTests
         { typeof(ThermalDiffusivity), "thermal diffusivity", "mm²/s" },
         { typeof(ThermalConductivity), "thermal conductivity", "W/(m·K)" },
         { typeof(VolumetricHeatCapacity), "heat capacity by volume", "J/(m³·K)" },
+        { typeof(Pressure), "pressure", "kPa" },
+        { typeof(RelativeHumidity), "relative humidity", "%" },
+        { typeof(Speed), "speed", "m/s" },
+        { typeof(Irradiation), "radiation on an area", "kJ/m²" },
+        { typeof(Irradiance), "power of radiation on an area", "W/m²" },
+        { typeof(Illuminance), "illuminance", "lx" },
+        { typeof(PhotonFluxDensity), "photon flux density", "µmol/(m²·s)" },
+        { typeof(DailyLightIntegral), "daily light integral", "mol/(m²·d)" },
     };
 
     [Fact]

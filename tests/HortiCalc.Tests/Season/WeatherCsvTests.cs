@@ -34,10 +34,21 @@ public sealed class WeatherCsvTests
     }
 
     [Theory]
-    [InlineData("", 1, 1, "expected a header with the columns date, min_c and max_c (or min_f and max_f), found the end")]
-    [InlineData("# only a remark\n", 2, 1, "expected a header with the columns date, min_c and max_c (or min_f and max_f), found the end")]
-    [InlineData("day,min_c,max_c\n", 1, 1, "expected a header with the columns date, min_c and max_c (or min_f and max_f), found day,min_c,max_c")]
-    [InlineData("date,min_c,max_f\n", 1, 1, "expected a header with the columns date, min_c and max_c (or min_f and max_f), found date,min_c,max_f")]
+    [InlineData("date,min_c\n2024-01-01,-3.5\n2024-01-02,\n2024-01-03,1\n")]
+    [InlineData("min_f,date\n25.7,2024-01-01\n,2024-01-02\n33.8,2024-01-03\n")]
+    public void Read_MinimaAlone_AreARecordWithoutMaxima(string text)
+    {
+        DailyTemperatures days = WeatherCsv.Read(new StringReader(text));
+        Assert.Equal((3, 1, 3), (days.Count, days.MissingMinimaCount, days.MissingMaximaCount));
+        Assert.Equal(-3.5, days.MinimumOn(new DateOnly(2024, 1, 1))!.Value.DegreesCelsius, 1e-9);
+        Assert.Null(days.MinimumOn(new DateOnly(2024, 1, 2)));
+    }
+
+    [Theory]
+    [InlineData("", 1, 1, "expected a header with the columns date, min_c and max_c (or min_f and max_f), the minima alone where there are no more, found the end")]
+    [InlineData("# only a remark\n", 2, 1, "expected a header with the columns date, min_c and max_c (or min_f and max_f), the minima alone where there are no more, found the end")]
+    [InlineData("day,min_c,max_c\n", 1, 1, "expected a header with the columns date, min_c and max_c (or min_f and max_f), the minima alone where there are no more, found day,min_c,max_c")]
+    [InlineData("date,min_c,max_f\n", 1, 1, "expected a header with the columns date, min_c and max_c (or min_f and max_f), the minima alone where there are no more, found date,min_c,max_f")]
     [InlineData(Header, 2, 1, "expected at least one day, found the end")]
     [InlineData(Header + "2024-01-01,1\n", 2, 12, "expected 3 fields as in the header, found 2")]
     [InlineData(Header + "2024-01-01,1,2,3\n", 2, 16, "expected 3 fields as in the header, found 4")]

@@ -24,7 +24,11 @@ public sealed record BoundaryQuantity(QuantityInfo Info, Enum HouseUnit, Func<IQ
         new(Duration.Info, DurationUnit.Day, quantity => Boundary.Days((Duration)quantity)),
         new(Angle.Info, AngleUnit.Degree, quantity => Boundary.Degrees((Angle)quantity)),
         new(ReciprocalArea.Info, ReciprocalAreaUnit.InverseSquareMeter, quantity => Boundary.PerSquareMetre((ReciprocalArea)quantity)),
+        new(Pressure.Info, PressureUnit.Kilopascal, quantity => Boundary.Kilopascals((Pressure)quantity)),
         new(Molarity.Info, MolarityUnit.MolePerLiter, quantity => Boundary.MolesPerLitre((Molarity)quantity)),
+        new(Irradiation.Info, IrradiationUnit.KilojoulePerSquareMeter, quantity => Boundary.KilojoulesPerSquareMetre((Irradiation)quantity)),
+        new(Irradiance.Info, IrradianceUnit.WattPerSquareMeter, quantity => Boundary.WattsPerSquareMetre((Irradiance)quantity)),
+        new(Illuminance.Info, IlluminanceUnit.Lux, quantity => Boundary.Lux((Illuminance)quantity)),
     ];
 
     public string Name => Info.Name;

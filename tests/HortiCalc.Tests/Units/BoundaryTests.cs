@@ -24,6 +24,8 @@ public class BoundaryTests
         [MassConcentrationUnit.PoundPerUSGallon] = 3e-9,
         [MassConcentrationUnit.OuncePerImperialGallon] = 5e-7,
         [MassConcentrationUnit.PoundPerImperialGallon] = 3e-7,
+        [PressureUnit.MillimeterOfMercury] = 3e-8,
+        [PressureUnit.InchOfMercury] = 1e-8,
         [ReciprocalAreaUnit.InverseSquareFoot] = 5e-7,
         [ReciprocalAreaUnit.InverseSquareYard] = 5e-7,
     };
@@ -91,6 +93,11 @@ public class BoundaryTests
         { MassFractionUnit.MilligramPerKilogram, "0.000001", "1" },
         { VolumeConcentrationUnit.MillilitersPerLiter, "0.001", "1" },
         { RatioUnit.Percent, "0.01", "1" },
+        { PressureUnit.Hectopascal, "0.1", "1" },
+        { PressureUnit.Bar, "100", "1" },
+        { PressureUnit.MillimeterOfMercury, "0.133322387415", "1" },
+        { PressureUnit.InchOfMercury, "3.386388640341", "1" },
+        { PressureUnit.PoundForcePerSquareInch, "0.0044482216152605", "0.00064516" },
     };
 
     [Theory]

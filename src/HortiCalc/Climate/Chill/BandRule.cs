@@ -17,6 +17,8 @@ internal readonly struct BandRule(double lowestWeight, params (double LimitCelsi
 
     public static bool KeepsState => false;
 
+    public static bool WaitsForMemory => true;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public TLanes Add<TLanes>(TLanes celsius, ref TLanes state)
         where TLanes : struct, IStationLanes<TLanes>

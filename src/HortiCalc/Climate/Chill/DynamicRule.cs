@@ -23,6 +23,8 @@ internal readonly struct DynamicRule : IHourlyRule
 
     public static bool KeepsState => true;
 
+    public static bool WaitsForMemory => false;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public TLanes Add<TLanes>(TLanes celsius, ref TLanes state)
         where TLanes : struct, IStationLanes<TLanes>

@@ -15,6 +15,8 @@ internal readonly struct GrowingDegreeHourRule : IHourlyRule
 
     public static bool KeepsState => false;
 
+    public static bool WaitsForMemory => false;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public TLanes Add<TLanes>(TLanes celsius, ref TLanes state)
         where TLanes : struct, IStationLanes<TLanes>

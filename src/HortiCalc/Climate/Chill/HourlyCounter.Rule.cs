@@ -51,9 +51,9 @@ internal sealed class HourlyCounter<TRule>(TRule rule, bool flooredByDay) : Hour
         int done = 0;
         if (Vector512.IsHardwareAccelerated)
         {
-            // An hour of many stations is far from the next in memory: the more of it is read at once, the better memory keeps up. A rule with
-            // a state is busy computing, and would run out of registers.
-            if (!TRule.KeepsState)
+            // An hour of many stations is far from the next in memory: the more of it is read at once, the better memory keeps up. A rule that
+            // computes much would only run out of registers.
+            if (TRule.WaitsForMemory)
                 done = Blocks<StationPair<StationPair<Stations512>>>(temperatures, stations, done, shift, factor, firstHourOfDay, totals, missingHours);
             done = Blocks<StationPair<Stations512>>(temperatures, stations, done, shift, factor, firstHourOfDay, totals, missingHours);
             done = Blocks<Stations512>(temperatures, stations, done, shift, factor, firstHourOfDay, totals, missingHours);

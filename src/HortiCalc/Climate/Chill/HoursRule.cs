@@ -10,6 +10,8 @@ internal readonly struct HoursRule(double aboveCelsius, double upToCelsius) : IH
 {
     public static bool KeepsState => false;
 
+    public static bool WaitsForMemory => true;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public TLanes Add<TLanes>(TLanes celsius, ref TLanes state)
         where TLanes : struct, IStationLanes<TLanes>

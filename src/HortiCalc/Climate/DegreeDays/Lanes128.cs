@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics;
 namespace HortiCalc.Climate;
 
 /// <summary>Two lanes, 128 bits.</summary>
-internal readonly struct Lanes128(Vector128<double> lanes) : ILanes<Lanes128>
+internal readonly struct Lanes128(Vector128<double> lanes) : IExponentialLanes<Lanes128>
 {
     private readonly Vector128<double> lanes = lanes;
 
@@ -43,6 +43,12 @@ internal readonly struct Lanes128(Vector128<double> lanes) : ILanes<Lanes128>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes128 Root(Lanes128 a) => new(Vector128.Sqrt(a.lanes));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes128 Exp(Lanes128 power) => new(Vector128.Exp(power.lanes));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes128 Log(Lanes128 a) => new(Vector128.Log(a.lanes));
 
     public static bool AnyAbove(Lanes128 a, double limit) => Vector128.GreaterThanAny(a.lanes, Vector128.Create(limit));
 

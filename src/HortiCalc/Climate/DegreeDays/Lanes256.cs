@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics;
 namespace HortiCalc.Climate;
 
 /// <summary>Four lanes, 256 bits.</summary>
-internal readonly struct Lanes256(Vector256<double> lanes) : ILanes<Lanes256>
+internal readonly struct Lanes256(Vector256<double> lanes) : IExponentialLanes<Lanes256>
 {
     private readonly Vector256<double> lanes = lanes;
 
@@ -43,6 +43,12 @@ internal readonly struct Lanes256(Vector256<double> lanes) : ILanes<Lanes256>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes256 Root(Lanes256 a) => new(Vector256.Sqrt(a.lanes));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes256 Exp(Lanes256 power) => new(Vector256.Exp(power.lanes));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes256 Log(Lanes256 a) => new(Vector256.Log(a.lanes));
 
     public static bool AnyAbove(Lanes256 a, double limit) => Vector256.GreaterThanAny(a.lanes, Vector256.Create(limit));
 

@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics;
 namespace HortiCalc.Climate;
 
 /// <summary>Eight lanes, 512 bits.</summary>
-internal readonly struct Lanes512(Vector512<double> lanes) : ILanes<Lanes512>
+internal readonly struct Lanes512(Vector512<double> lanes) : IExponentialLanes<Lanes512>
 {
     private readonly Vector512<double> lanes = lanes;
 
@@ -43,6 +43,12 @@ internal readonly struct Lanes512(Vector512<double> lanes) : ILanes<Lanes512>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes512 Root(Lanes512 a) => new(Vector512.Sqrt(a.lanes));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes512 Exp(Lanes512 power) => new(Vector512.Exp(power.lanes));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lanes512 Log(Lanes512 a) => new(Vector512.Log(a.lanes));
 
     public static bool AnyAbove(Lanes512 a, double limit) => Vector512.GreaterThanAny(a.lanes, Vector512.Create(limit));
 

@@ -3,7 +3,7 @@ using System.Runtime.CompilerServices;
 namespace HortiCalc.Climate;
 
 /// <summary>One lane: plain arithmetic, where the processor has no vectors.</summary>
-internal readonly struct SingleLane(double value) : ILanes<SingleLane>
+internal readonly struct SingleLane(double value) : IExponentialLanes<SingleLane>
 {
     private readonly double value = value;
 
@@ -40,6 +40,12 @@ internal readonly struct SingleLane(double value) : ILanes<SingleLane>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static SingleLane Root(SingleLane a) => new(Math.Sqrt(a.value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static SingleLane Exp(SingleLane power) => new(Math.Exp(power.value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static SingleLane Log(SingleLane a) => new(Math.Log(a.value));
 
     public static bool AnyAbove(SingleLane a, double limit) => a.value > limit;
 

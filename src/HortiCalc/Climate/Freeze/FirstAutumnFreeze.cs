@@ -38,6 +38,8 @@ public sealed record FirstAutumnFreeze : FreezeDateDistribution
     {
     }
 
+    private protected override FreezeSide Side => FreezeSide.Autumn;
+
     private protected override string Subject => "first freeze in autumn";
 
     /// <summary>
@@ -89,27 +91,75 @@ public sealed record FirstAutumnFreeze : FreezeDateDistribution
     /// date would lie more than half a year from the middle one.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
-    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
-    public Estimate<MonthDay>? DateWithChanceOfEarlierFreeze(Ratio chance) => DateOverAllSeasons(chance, earlier => earlier);
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? DateWithChanceOfEarlierFreeze(Ratio chance) => DateOverAllSeasons(chance);
 
     /// <summary>The date before which a freeze has come in a given share of the seasons that have a freeze.</summary>
     /// <param name="chance">The chance, above 0 % and below 100 %, that the first freeze comes on the date or earlier, given that the season has one.</param>
     /// <returns>The date; <see langword="null"/> where no season has a freeze, or it would lie more than half a year from the middle one.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
-    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
-    public Estimate<MonthDay>? DateWithChanceOfEarlierFreezeGivenAFreeze(Ratio chance) => DateGivenAFreeze(chance, earlier => earlier);
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? DateWithChanceOfEarlierFreezeGivenAFreeze(Ratio chance) => DateGivenAFreeze(chance);
 
     /// <summary>The chance that a season has a freeze on a day or earlier. Seasons without a freeze count.</summary>
     /// <param name="date">The day, taken in the year around the middle date.</param>
     /// <returns>The chance over all seasons.</returns>
-    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
-    public Estimate<Ratio> ChanceOfFreezeBefore(MonthDay date) => ChanceOverAllSeasons(date, before => before);
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Ratio> ChanceOfFreezeBefore(MonthDay date) => ChanceOverAllSeasons(date);
 
     /// <summary>The chance that the first freeze comes on a day or earlier, given that the season has one.</summary>
     /// <param name="date">The day, taken in the year around the middle date.</param>
     /// <returns>The chance over the seasons with a freeze; <see langword="null"/> where no season has one.</returns>
-    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
-    public Estimate<Ratio>? ChanceOfFreezeBeforeGivenAFreeze(MonthDay date) => ChanceGivenAFreeze(date, before => before);
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Ratio>? ChanceOfFreezeBeforeGivenAFreeze(MonthDay date) => ChanceGivenAFreeze(date);
+
+    /// <summary>The chance that at least one of so many seasons has a freeze on a day or earlier. Seasons without a freeze count.</summary>
+    /// <param name="date">The day, taken in the year around the middle date.</param>
+    /// <param name="years">How many years, 1 or more.</param>
+    /// <returns>The chance over all those seasons, 1 - (1 - p)^n, alike and independent of one another.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The years are fewer than 1.</exception>
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Ratio> ChanceOfFreezeBeforeInAnyOf(MonthDay date, int years) => OverYears(date, years);
+
+    /// <summary>The latest date to plant so that a crop is ripe by a freeze: its days to maturity before the date of an accepted chance.</summary>
+    /// <param name="daysToMaturity">How many days the crop needs, 0 to 364.</param>
+    /// <param name="acceptedChance">The chance of a freeze before it is ripe that is accepted, above 0 % and below 100 %.</param>
+    /// <returns>The date; <see langword="null"/> where a freeze is as rare as that all year.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The days are not from 0 to 364, or the chance is not above 0 % and below 100 %.</exception>
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? LatestSafePlanting(int daysToMaturity, Ratio acceptedChance)
+    {
+        Guard.Within(daysToMaturity, 0, MonthDay.DaysOfYear - 1, "days");
+        return DaysBefore(acceptedChance, daysToMaturity);
+    }
+
+    /// <summary>The date so many weeks before the first freeze of an accepted chance: for the last pruning, the last feeding, the last sowing.</summary>
+    /// <param name="weeks">How many weeks, 0 to 52.</param>
+    /// <param name="acceptedChance">The chance that is accepted of a freeze before those weeks are over, above 0 % and below 100 %.</param>
+    /// <returns>The date; <see langword="null"/> where a freeze is as rare as that all year.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The weeks are not from 0 to 52, or the chance is not above 0 % and below 100 %.</exception>
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? DateWeeksBeforeFreeze(int weeks, Ratio acceptedChance)
+    {
+        Guard.Within(weeks, 0, 52, "weeks");
+        return DaysBefore(acceptedChance, 7 * weeks);
+    }
+
+    /// <summary>How many days of growing season are left from a day on, to the date of an accepted chance of freeze.</summary>
+    /// <param name="from">The day, taken within half a year of that date.</param>
+    /// <param name="acceptedChance">The chance of a freeze that is accepted, above 0 % and below 100 %.</param>
+    /// <returns>The days, 0 where that date is past; <see langword="null"/> where a freeze is as rare as that all year, so that no end can be told.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Duration>? GrowingDaysLeft(MonthDay from, Ratio acceptedChance)
+    {
+        const int half = MonthDay.DaysOfYear / 2;
+        if (DateOverAllSeasons(acceptedChance) is not Estimate<MonthDay> end)
+            return null;
+        double days = MonthDay.Wrapped(end.Value.DayOfYear - from.DayOfYear + half) - half;
+        Estimate<Duration> left = end.Select(_ => Duration.FromDays(Math.Max(0, days)));
+        return days < 0 ? left.WithCautions(FreezeEvidence.AlreadyFrozen) : left;
+    }
 
     private protected override IEnumerable<DisplayRow> ChanceRows(TextStyle style) => !HasDates ? [] : FreezeDisplay.Rows(
         "chance of a freeze on or before", chance => DateWithChanceOfEarlierFreeze(chance), style);

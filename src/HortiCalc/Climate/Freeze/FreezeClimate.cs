@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
@@ -49,7 +50,7 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         Threshold = HouseUnits.Normalise(threshold);
         Hemisphere = Guard.Defined(hemisphere);
         SeasonStart = seasonStart;
-        Method = Guard.Defined(method);
+        Method = Guard.NotNull(method);
         Seasons = ValueList<FreezeSeason>.Of(Guard.NotNull(seasons));
         LeftOut = ValueList<LeftOutSeason>.Of(Guard.NotNull(leftOut));
         LastInSpring = Guard.NotNull(lastInSpring);
@@ -84,6 +85,21 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
     /// <summary>The season without freeze between them.</summary>
     public FreezeFreeSeason SeasonWithoutFreeze { get; }
 
+    /// <summary>How the last freezes of spring move over the record; <see langword="null"/> with fewer than ten of them. Seasons without a freeze have no date and do not count.</summary>
+    [JsonIgnore]
+    public FreezeTrend? TrendOfLastInSpring => FreezeTrend.Of([.. Seasons.Where(season => season.LastFreeze is not null)
+        .Select(season => (season.Start.Year, (double)FreezeFit.DaysFromCut(season.LastFreeze!.Value, SeasonStart)))]);
+
+    /// <summary>How the first freezes of autumn move over the record; <see langword="null"/> with fewer than ten of them. Seasons without a freeze have no date and do not count.</summary>
+    [JsonIgnore]
+    public FreezeTrend? TrendOfFirstInAutumn => FreezeTrend.Of([.. Seasons.Where(season => season.FirstFreeze is not null)
+        .Select(season => (season.Start.Year, (double)FreezeFit.DaysFromCut(season.FirstFreeze!.Value, SeasonStart)))]);
+
+    /// <summary>How the season without freeze lengthens over the record; <see langword="null"/> with fewer than ten years. Years without a freeze on one side count 365 days.</summary>
+    [JsonIgnore]
+    public FreezeTrend? TrendOfSeasonWithoutFreeze => FreezeTrend.Of(
+        [.. SeasonWithoutFreeze.Years.Select(year => (year.Midsummer.Year, (double)year.Days))]);
+
     /// <summary>Finds when freezes come from a record of daily temperatures.</summary>
     /// <remarks>
     /// <para>
@@ -113,13 +129,16 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
     /// <exception cref="ArgumentNullException">The days are <see langword="null"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The threshold is not from -60 °C to 30 °C.</exception>
     /// <exception cref="ArgumentException">
-    /// Fewer than ten seasons are usable at one end, or no hemisphere is given and the record does not tell it: its
-    /// December to February and June to August differ by less than 1 °C, or one of them is not there.
+    /// Fewer than ten seasons are usable at one end, no hemisphere is given and the record does not tell it (its
+    /// December to February and June to August differ by less than 1 °C, or one of them is not there), or years are to be
+    /// resampled and a month is whole in fewer than ten years.
     /// </exception>
     public static FreezeClimate FromDaily(DailyTemperatures days, Temperature threshold, FreezeClimateOptions? options = null)
     {
         Guard.NotNull(days);
         options ??= new FreezeClimateOptions();
+        if (options.RecentYears is int recent && recent < days.End.Year && days.End.AddYears(-recent) >= days.Start)
+            days = days.Between(days.End.AddYears(-recent).AddDays(1), days.End);
         double thresholdCelsius = Guard.Within(Boundary.Celsius(threshold), -60, 30, "°C", nameof(threshold));
         Hemisphere hemisphere = options.Hemisphere ?? FreezeRecord.HemisphereOf(days.Start, days.MinimaCelsius) ?? throw new ArgumentException(
             "days did not tell the hemisphere; allowed: a record whose December to February and June to August differ by 1 °C or more, or give a hemisphere.",
@@ -146,11 +165,21 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         if (options.Hemisphere is null)
             common.Add(FreezeEvidence.HemisphereFromData);
 
-        (Ratio autumnShare, FreezeDates? autumnDates, IReadOnlyList<Caution> autumnCautions) = Spread(
-            autumns.Select(season => season.FirstFreeze), autumns.Count, FreezeSide.Autumn, leftOut, seasonStart, options.Method, common);
+        ResampledYears? resampled = null;
+        if (options.Method is ResampledYearsMethod resampling)
+        {
+            resampled = ResampledYears.Of(days.Start, days.MinimaCelsius, thresholdCelsius, seasonStart, hemisphere, resampling)
+                ?? throw new ArgumentException(
+                    $"days, {days}, held a month that is whole in fewer than {FreezeEvidence.FewestSeasons} years; allowed: {FreezeEvidence.FewestSeasons} or more for years to be resampled from.",
+                    nameof(days));
+            common.Add(FreezeEvidence.ResampledRecord);
+        }
+
         (Ratio springShare, FreezeDates? springDates, IReadOnlyList<Caution> springCautions) = Spread(
-            springs.Select(season => season.LastFreeze), springs.Count, FreezeSide.Spring, leftOut, seasonStart, options.Method, common);
-        return new FreezeClimate(
+            springs.Select(season => season.LastFreeze), springs.Count, FreezeSide.Spring, leftOut, seasonStart, options.Method, resampled, common);
+        (Ratio autumnShare, FreezeDates? autumnDates, IReadOnlyList<Caution> autumnCautions) = Spread(
+            autumns.Select(season => season.FirstFreeze), autumns.Count, FreezeSide.Autumn, leftOut, seasonStart, options.Method, resampled, common);
+        FreezeClimate climate = new(
             threshold,
             hemisphere,
             seasonStart,
@@ -159,7 +188,8 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
             leftOut,
             new LastSpringFreeze(springShare, springDates, springs.Count, cautions: springCautions),
             new FirstAutumnFreeze(autumnShare, autumnDates, autumns.Count, cautions: autumnCautions),
-            new FreezeFreeSeason(periods, common));
+            new FreezeFreeSeason(periods, common, resampled?.YearsByLength));
+        return climate.WithTrendCautions();
     }
 
     /// <summary>The climate in metric units and invariant culture.</summary>
@@ -180,12 +210,19 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
             new DisplayRow("spring", LastInSpring.ToString(style.Format, style.Culture)),
             new DisplayRow("autumn", FirstInAutumn.ToString(style.Format, style.Culture)),
             new DisplayRow("between", SeasonWithoutFreeze.ToString(style.Format, style.Culture)),
+            .. Trend("trend in spring", TrendOfLastInSpring, "later", "earlier"),
+            .. Trend("trend in autumn", TrendOfFirstInAutumn, "later", "earlier"),
+            .. Trend("trend between", TrendOfSeasonWithoutFreeze, "longer", "shorter"),
             new DisplayRow("hemisphere", $"{Hemisphere.ToString().ToLowerInvariant()}, seasons from {QuantityText.Of(SeasonStart, style)}"),
             .. LeftOut.Select(season => new DisplayRow("left out", season.ToString())),
             .. LastInSpring.Cautions.Concat(FirstInAutumn.Cautions).Distinct().Select(caution => new DisplayRow(caution.LevelWord, caution.Sentence)),
-            new DisplayRow("source", FreezeEvidence.MixedDistribution.ToString()),
+            new DisplayRow("method", Method.ToString()),
+            new DisplayRow("source", (LastInSpring.GivenAFreeze?.MethodOverAllSeasons ?? FreezeEvidence.MixedNormal).Source.ToString()),
         ],
     };
+
+    private static DisplayRow[] Trend(string label, FreezeTrend? trend, string up, string down) =>
+        trend is null ? [] : [new DisplayRow(label, trend.ToString(up, down))];
 
     private static void RequireSeasons(DailyTemperatures days, int count, FreezeSide side)
     {
@@ -204,30 +241,47 @@ public sealed record FreezeClimate : IFormattable, IDisplayable
         IReadOnlyList<LeftOutSeason> leftOut,
         MonthDay seasonStart,
         FreezeDateMethod method,
+        ResampledYears? resampled,
         IReadOnlyList<Caution> common)
     {
-        double[] daysFromCut = [.. freezes.OfType<DateOnly>().Select(date =>
-            MonthDay.Wrapped(MonthDay.From(date).DayOfYear - seasonStart.DayOfYear))];
+        int[] daysFromCut = [.. freezes.OfType<DateOnly>().Select(date => FreezeFit.DaysFromCut(date, seasonStart))];
         int left = leftOut.Count(season => season.Side == side);
-        Ratio share = Ratio.FromPercent(100.0 * daysFromCut.Length / seasons);
         List<Caution> cautions = [FreezeEvidence.Seasons(side, seasons, left), .. common];
         if (left > 0 && daysFromCut.Length > 0 && daysFromCut.Length < seasons)
             cautions.Add(FreezeEvidence.LeftOutSeasons);
-        FreezeDates? dates = daysFromCut.Length < FreezeEvidence.FewestValues ? null : method switch
+        if (daysFromCut.Length is > 0 and < FreezeEvidence.FewestValues)
+            cautions.Add(FreezeEvidence.FewFreezes);
+        if (resampled is not null && method is ResampledYearsMethod resampling)
         {
-            FreezeDateMethod.MixedNormal => NormalFit(daysFromCut, seasonStart),
-            _ => throw new ArgumentOutOfRangeException(nameof(method)),
-        };
-        return (share, dates, cautions);
+            return (
+                Ratio.FromPercent(100.0 * resampled.YearsWithFreeze / resampling.Years),
+                resampled.YearsWithFreeze == 0
+                    ? null
+                    : new ResampledFreezeDates(seasonStart, side == FreezeSide.Spring ? resampled.LastByDay : resampled.FirstByDay),
+                cautions);
+        }
+
+        return (Ratio.FromPercent(100.0 * daysFromCut.Length / seasons), FreezeFit.Of(daysFromCut, seasonStart, method), cautions);
     }
 
-    /// <summary>The mean and the sample standard deviation (n - 1) of the dates, counted from the cut so that they pass New Year.</summary>
-    private static NormalFreezeDates NormalFit(double[] daysFromCut, MonthDay seasonStart)
-    {
-        double mean = daysFromCut.Average();
-        double variance = daysFromCut.Sum(day => (day - mean) * (day - mean)) / (daysFromCut.Length - 1);
-        return new NormalFreezeDates(seasonStart.DayOfYear + mean, Duration.FromDays(Math.Min(Math.Sqrt(variance), MonthDay.DaysOfYear / 2.0)));
-    }
+    private FreezeClimate WithTrendCautions() => new(
+        Threshold,
+        Hemisphere,
+        SeasonStart,
+        Method,
+        Seasons,
+        LeftOut,
+        TrendOfLastInSpring is { PValue: < FreezeTrend.Significant }
+            ? new LastSpringFreeze(
+                LastInSpring.ShareOfSeasonsWithFreeze, LastInSpring.GivenAFreeze, LastInSpring.Seasons, cautions: [.. LastInSpring.Cautions, FreezeEvidence.TrendInRecord])
+            : LastInSpring,
+        TrendOfFirstInAutumn is { PValue: < FreezeTrend.Significant }
+            ? new FirstAutumnFreeze(
+                FirstInAutumn.ShareOfSeasonsWithFreeze, FirstInAutumn.GivenAFreeze, FirstInAutumn.Seasons, cautions: [.. FirstInAutumn.Cautions, FreezeEvidence.TrendInRecord])
+            : FirstInAutumn,
+        TrendOfSeasonWithoutFreeze is { PValue: < FreezeTrend.Significant }
+            ? new FreezeFreeSeason(SeasonWithoutFreeze.Years, [.. SeasonWithoutFreeze.Cautions, FreezeEvidence.TrendInRecord], SeasonWithoutFreeze.ResampledYearsByLength)
+            : SeasonWithoutFreeze);
 
     private string ToString(TextStyle style) =>
         $"freezes at {QuantityText.Of(Threshold, style)} or below: {LastInSpring.ToString(style.Format, style.Culture)}; {FirstInAutumn.ToString(style.Format, style.Culture)}; {LeftOut.Count} left out";

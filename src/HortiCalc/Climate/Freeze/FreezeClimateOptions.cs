@@ -14,20 +14,26 @@ public sealed record FreezeClimateOptions
     /// 1 February in the south, where the national normals of the United States cut.
     /// </param>
     /// <param name="missingDaysThatDrop">How many missing days before a freeze is met leave a season out; 1 for the strictest rule.</param>
-    /// <param name="method">How dates are turned into chances.</param>
+    /// <param name="method">How dates are turned into chances; <see langword="null"/> for <see cref="FreezeDateMethod.MixedNormal"/>.</param>
+    /// <param name="recentYears">
+    /// To use only so many years up to the last day of the record, 11 or more, where older ones no longer tell of today's climate (<see cref="FreezeTrend"/>);
+    /// <see langword="null"/> for all. A record that is no longer than that is used whole.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// The missing days are fewer than 1, or a choice is not a defined one.
+    /// The missing days are fewer than 1, the recent years fewer than 11, or the hemisphere is not a defined one.
     /// </exception>
     public FreezeClimateOptions(
         Hemisphere? hemisphere = null,
         MonthDay? seasonStart = null,
         int missingDaysThatDrop = FreezeEvidence.MissingDaysThatDrop,
-        FreezeDateMethod method = FreezeDateMethod.MixedNormal)
+        FreezeDateMethod? method = null,
+        int? recentYears = null)
     {
         Hemisphere = hemisphere is Hemisphere half ? Guard.Defined(half, nameof(hemisphere)) : null;
         SeasonStart = seasonStart;
         MissingDaysThatDrop = Guard.AtLeast(missingDaysThatDrop, 1);
-        Method = Guard.Defined(method);
+        Method = method ?? FreezeDateMethod.MixedNormal;
+        RecentYears = recentYears is int years ? Guard.AtLeast(years, FreezeEvidence.FewestSeasons + 1, nameof(recentYears)) : null;
     }
 
     /// <summary>The hemisphere, or <see langword="null"/> to take it from the record.</summary>
@@ -42,9 +48,12 @@ public sealed record FreezeClimateOptions
     /// <summary>How dates are turned into chances.</summary>
     public FreezeDateMethod Method { get; }
 
+    /// <summary>How many years up to the last day of the record are used, or <see langword="null"/> for all.</summary>
+    public int? RecentYears { get; }
+
     /// <summary>The choices in one line.</summary>
-    /// <returns>Hemisphere, first day of the season, missing days and method.</returns>
+    /// <returns>Hemisphere, first day of the season, missing days, method and years.</returns>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Hemisphere?.ToString().ToLowerInvariant() ?? "hemisphere from the record"}, seasons from {SeasonStart?.ToString() ?? "midsummer"}, left out at {MissingDaysThatDrop} missing days, {Method}");
+        $"{Hemisphere?.ToString().ToLowerInvariant() ?? "hemisphere from the record"}, seasons from {SeasonStart?.ToString() ?? "midsummer"}, left out at {MissingDaysThatDrop} missing days, {Method}{(RecentYears is int years ? $", the last {years} years" : "")}");
 }

@@ -58,7 +58,7 @@ public abstract record FreezeDateDistribution : IFormattable, IDisplayable
     public IReadOnlyList<Caution> Cautions { get; }
 
     /// <summary>
-    /// Whether dates can be given. Not where no season had a freeze, nor where fewer than five had one: then only
+    /// Whether dates can be given: not where no season had a freeze, nor where it was put together without dates. Then only
     /// <see cref="ShareOfSeasonsWithFreeze"/> is known.
     /// </summary>
     [JsonIgnore]
@@ -97,55 +97,65 @@ public abstract record FreezeDateDistribution : IFormattable, IDisplayable
 
     private protected static double Percent(Ratio chance) => Guard.Between(Boundary.Fraction(chance) * 100, 0, 100, "%", nameof(chance));
 
-    /// <summary>The day with a chance over all seasons, where <paramref name="shareBefore"/> turns a chance given a freeze into the share of dates before the day.</summary>
-    private protected Estimate<MonthDay>? DateOverAllSeasons(Ratio chance, Func<double, double> shareBefore)
+    /// <summary>Which freeze of the season it is of; in spring the rare side is the later one, in autumn the earlier.</summary>
+    private protected abstract FreezeSide Side { get; }
+
+    /// <summary>Whether a chance over all seasons is not reached at all, because so many seasons have no freeze.</summary>
+    internal bool IsNeverReached(double fraction) => fraction >= Share - Hair;
+
+    private protected Estimate<MonthDay>? DateOverAllSeasons(Ratio chance)
     {
         double fraction = Percent(chance) / 100;
-        if (fraction >= Share - Hair)
-            return null;
-        FreezeDates dates = RequireDates();
-        return dates.DayWithShareBefore(shareBefore(fraction / Share)) is MonthDay day
-            ? new Estimate<MonthDay>(day, dates.MethodOverAllSeasons, cautions: Cautions)
-            : null;
+        return IsNeverReached(fraction) ? null : Date(fraction, Share, RequireDates().MethodOverAllSeasons);
     }
 
-    private protected Estimate<MonthDay>? DateGivenAFreeze(Ratio chance, Func<double, double> shareBefore)
+    private protected Estimate<MonthDay>? DateGivenAFreeze(Ratio chance)
     {
         double fraction = Percent(chance) / 100;
-        if (Share == 0)
-            return null;
-        FreezeDates dates = RequireDates();
-        return dates.DayWithShareBefore(shareBefore(fraction)) is MonthDay day
-            ? new Estimate<MonthDay>(day, dates.MethodGivenAFreeze, cautions: Cautions)
+        return Share == 0 ? null : Date(fraction, 1, RequireDates().MethodGivenAFreeze);
+    }
+
+    private protected Estimate<Ratio> ChanceOverAllSeasons(MonthDay date) => Share == 0
+        ? new Estimate<Ratio>(Ratio.Zero, FreezeEvidence.MixedNormal, Bound(0, Seasons), cautions: Cautions)
+        : Chance(date, Share, RequireDates().MethodOverAllSeasons, Seasons);
+
+    private protected Estimate<Ratio>? ChanceGivenAFreeze(MonthDay date) => Share == 0
+        ? null
+        : Chance(date, 1, RequireDates().MethodGivenAFreeze, (GivenAFreeze as RankedFreezeDates)?.DaysFromStart.Count);
+
+    private protected Estimate<Ratio> OverYears(MonthDay date, int years) =>
+        YearlyChance.AtLeastOnceIn(years, ChanceOverAllSeasons(date));
+
+    /// <summary>A number of days before the date of a chance over all seasons.</summary>
+    private protected Estimate<MonthDay>? DaysBefore(Ratio chance, int days) => DateOverAllSeasons(chance)?.AdjustedBy(
+        FreezeEvidence.BeforeFreeze, date => MonthDay.Nearest(date.DayOfYear - days));
+
+    private Estimate<MonthDay>? Date(double fraction, double share, Method method) =>
+        RequireDates().DayOfChance(fraction, Side, share) is double day
+            ? new Estimate<MonthDay>(
+                MonthDay.Nearest(day), method, cautions: RequireDates().IsBeyondRecord(fraction, Side, share) ? [.. Cautions, FreezeEvidence.BeyondRecord] : Cautions)
             : null;
+
+    private Estimate<Ratio> Chance(MonthDay date, double share, Method method, int? seasons)
+    {
+        FreezeDates dates = RequireDates();
+        return new Estimate<Ratio>(
+            Ratio.FromPercent(100 * dates.ChanceBeyond(date, Side, share)),
+            method,
+            dates is RankedFreezeDates ranked ? Bound(ranked.CountBeyond(date, Side), seasons) : null,
+            cautions: dates.IsBeyondRecord(date, Side) ? [.. Cautions, FreezeEvidence.BeyondRecord] : Cautions);
     }
 
-    private protected Estimate<Ratio> ChanceOverAllSeasons(MonthDay date, Func<double, double> chanceFromShareBefore)
-    {
-        if (Share == 0)
-            return new Estimate<Ratio>(Ratio.Zero, FreezeEvidence.MixedNormal, cautions: Cautions);
-        FreezeDates dates = RequireDates();
-        double fraction = Share * chanceFromShareBefore(dates.ShareBefore(date));
-        return new Estimate<Ratio>(Ratio.FromPercent(fraction * 100), dates.MethodOverAllSeasons, cautions: Cautions);
-    }
-
-    private protected Estimate<Ratio>? ChanceGivenAFreeze(MonthDay date, Func<double, double> chanceFromShareBefore)
-    {
-        if (Share == 0)
-            return null;
-        FreezeDates dates = RequireDates();
-        double fraction = chanceFromShareBefore(dates.ShareBefore(date));
-        return new Estimate<Ratio>(Ratio.FromPercent(fraction * 100), dates.MethodGivenAFreeze, cautions: Cautions);
-    }
+    private static EstimateRange<Ratio>? Bound(int times, int? seasons) => seasons is int count && count >= times ? BinomialBounds.Range(times, count) : null;
 
     private FreezeDates RequireDates() => GivenAFreeze ?? throw new InvalidOperationException(
-        $"Fewer than {FreezeEvidence.FewestValues} seasons had a freeze ({QuantityText.Of(ShareOfSeasonsWithFreeze, TextStyle.Default)} of {Seasons?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "the"} seasons), too few to tell its date; {nameof(HasDates)} tells before.");
+        $"The distribution holds no dates, only that {QuantityText.Of(ShareOfSeasonsWithFreeze, TextStyle.Default)} of {Seasons?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "the"} seasons have a freeze; {nameof(HasDates)} tells before.");
 
     private string Dates(TextStyle style) => (GivenAFreeze, Share) switch
     {
         ({ } dates, _) => $"about {QuantityText.Of(dates.MiddleDate, style)}",
         (null, 0) => "no freeze",
-        _ => "too few freezes to tell a date",
+        _ => "dates not known",
     };
 
     private string ToString(TextStyle style)

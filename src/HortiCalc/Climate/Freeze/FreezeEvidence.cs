@@ -66,6 +66,34 @@ internal static class FreezeEvidence
         1974,
         "https://journals.ametsoc.org/view/journals/apme/13/3/1520-0450_1974_013_0348_tfoftc_2_0_co_2.xml");
 
+    public static readonly Source Binomial = new(
+        "clopper-pearson-1934",
+        "The use of confidence or fiducial limits illustrated in the case of the binomial",
+        "Biometrika 26, 404-413, as quoted in the reference of the package PropCIs",
+        1934,
+        "https://rdrr.io/cran/PropCIs/man/exactci.html");
+
+    public static readonly Source Bootstrap = new(
+        "hesterberg-2015",
+        "What Teachers Should Know About the Bootstrap: Resampling in the Undergraduate Statistics Curriculum",
+        "The American Statistician 69, 371-386",
+        2015,
+        "https://research.google/pubs/pub44859/");
+
+    public static readonly Source TrendTest = new(
+        "mann-kendall-test",
+        "mk.test: Mann-Kendall Trend Test (with Sen, 1968, for the slope)",
+        "reference of the package trend",
+        null,
+        "https://search.r-project.org/CRAN/refmans/trend/html/mk.test.html");
+
+    public static readonly Source RiskOverYears = new(
+        "fao-frost-risk",
+        "Frost Protection: fundamentals, practice and economics, volume 2, chapter 1: Frost probability and risk of damage",
+        "Food and Agriculture Organization of the United Nations",
+        2005,
+        "https://www.fao.org/4/y7231e/y7231e03.htm");
+
     public static readonly Method MixedNormal = new(
         "freeze.mixed-normal",
         "mixed normal distribution, chance over all seasons",
@@ -77,6 +105,60 @@ internal static class FreezeEvidence
         "normal distribution, chance given that the season has a freeze",
         ConditionalNormals,
         new Domain("one date a season, seasons alike and independent of one another, seasons without a freeze set aside"));
+
+    public static readonly Method Ranked = new(
+        "freeze.ranked",
+        "ranked dates, chance over all seasons",
+        PlottingPosition,
+        new Domain("chances from that of the outermost date on, 1/(n + 1) for n seasons; seasons alike and independent of one another"));
+
+    public static readonly Method RankedGivenAFreeze = new(
+        "freeze.ranked-given-a-freeze",
+        "ranked dates, chance given that the season has a freeze",
+        PlottingPosition,
+        new Domain("chances from that of the outermost date on, 1/(n + 1) for n seasons with a freeze"));
+
+    public static readonly Method Resampled = new(
+        "freeze.resampled",
+        "years resampled from months of the record, chance over all seasons",
+        ConditionalNormals,
+        new Domain("records of which each month is whole in ten years and more"));
+
+    public static readonly Method ResampledGivenAFreeze = new(
+        "freeze.resampled-given-a-freeze",
+        "years resampled from months of the record, chance given that the season has a freeze",
+        ConditionalNormals,
+        new Domain("records of which each month is whole in ten years and more"));
+
+    public static readonly Method ResampledLength = new(
+        "freeze.length-resampled",
+        "longest run without freeze of resampled years, chance over all years",
+        ConditionalNormals,
+        new Domain("records of which each month is whole in ten years and more"));
+
+    public static readonly Method ResampledLengthGivenAFreeze = new(
+        "freeze.length-resampled-given-a-freeze",
+        "longest run without freeze of resampled years, chance given that the year has a freeze",
+        ConditionalNormals,
+        new Domain("records of which each month is whole in ten years and more"));
+
+    public static readonly Method CountedYears = new(
+        "freeze.counted-years",
+        "share of the years with a freeze between the dates",
+        Binomial,
+        new Domain("years alike and independent of one another"));
+
+    public static readonly Method OverYears = new(
+        "freeze.over-years",
+        "chance of one or more in n years, 1 - (1 - p)^n",
+        RiskOverYears,
+        new Domain("years alike and independent of one another"));
+
+    public static readonly Method BeforeFreeze = new(
+        "freeze.days-before",
+        "counted back from a freeze date",
+        Source.CommonPractice("freeze-count-back", "days are counted back from the date of an accepted chance"),
+        new Domain("any number of days"));
 
     public static readonly Method EmpiricalLength = new(
         "freeze.length-ranked",
@@ -148,6 +230,36 @@ internal static class FreezeEvidence
         CautionLevel.Note,
         "The hemisphere was taken from the record: its colder half-year decides.",
         Source.CommonPractice("freeze-hemisphere", "winter is the colder half-year"));
+
+    public static readonly Caution BeyondRecord = new(
+        "freeze.beyond-record",
+        CautionLevel.Care,
+        "Rarer than the record can tell: the outermost date on record stands for it, and its own chance is only a bound.",
+        PlottingPosition);
+
+    public static readonly Caution FewFreezes = new(
+        "freeze.few-freezes",
+        CautionLevel.Care,
+        "Fewer than five seasons had a freeze: the dates are ranked as they are, and the range of a chance tells how little is known.",
+        Binomial);
+
+    public static readonly Caution ResampledRecord = new(
+        "freeze.resampled-record",
+        CautionLevel.Note,
+        "Resampled years fill in between the seasons of the record; they know no colder weather than it and make it no longer.",
+        ConditionalNormals);
+
+    public static readonly Caution TrendInRecord = new(
+        "freeze.trend",
+        CautionLevel.Care,
+        "The dates have moved over the record, by more than chance explains: compare the recent years alone.",
+        TrendTest);
+
+    public static readonly Caution AlreadyFrozen = new(
+        "freeze.no-days-left",
+        CautionLevel.Note,
+        "The date of the accepted chance is past: no days are left at this chance.",
+        Source.CommonPractice("freeze-days-left", "days are counted to the date of an accepted chance"));
 
     public static Caution TableFit(int dates, double largestMissDays) => new(
         "freeze.table-fit",

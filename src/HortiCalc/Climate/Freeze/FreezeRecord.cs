@@ -81,6 +81,18 @@ internal static class FreezeRecord
         return months == 0b1_1111_1111_1110;
     }
 
+    /// <summary>Whether any known day is at or below the threshold.</summary>
+    public static bool HasFreeze(ReadOnlySpan<double> minimaCelsius, double thresholdCelsius)
+    {
+        foreach (double minimumCelsius in minimaCelsius)
+        {
+            if (IsFreeze(minimumCelsius, thresholdCelsius))
+                return true;
+        }
+
+        return false;
+    }
+
     private static FreezeSeason Season(
         DateOnly start,
         DateOnly end,

@@ -38,6 +38,8 @@ public sealed record LastSpringFreeze : FreezeDateDistribution
     {
     }
 
+    private protected override FreezeSide Side => FreezeSide.Spring;
+
     private protected override string Subject => "last freeze in spring";
 
     /// <summary>
@@ -89,27 +91,42 @@ public sealed record LastSpringFreeze : FreezeDateDistribution
     /// date would lie more than half a year from the middle one.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
-    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
-    public Estimate<MonthDay>? DateWithChanceOfLaterFreeze(Ratio chance) => DateOverAllSeasons(chance, later => 1 - later);
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? DateWithChanceOfLaterFreeze(Ratio chance) => DateOverAllSeasons(chance);
 
     /// <summary>The date after which a freeze still comes in a given share of the seasons that have a freeze.</summary>
     /// <param name="chance">The chance, above 0 % and below 100 %, that the last freeze comes on the date or later, given that the season has one.</param>
     /// <returns>The date; <see langword="null"/> where no season has a freeze, or it would lie more than half a year from the middle one.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
-    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
-    public Estimate<MonthDay>? DateWithChanceOfLaterFreezeGivenAFreeze(Ratio chance) => DateGivenAFreeze(chance, later => 1 - later);
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? DateWithChanceOfLaterFreezeGivenAFreeze(Ratio chance) => DateGivenAFreeze(chance);
 
     /// <summary>The chance that a season has a freeze on a day or later. Seasons without a freeze count.</summary>
     /// <param name="date">The day, taken in the year around the middle date.</param>
     /// <returns>The chance over all seasons.</returns>
-    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
-    public Estimate<Ratio> ChanceOfFreezeAfter(MonthDay date) => ChanceOverAllSeasons(date, before => 1 - before);
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Ratio> ChanceOfFreezeAfter(MonthDay date) => ChanceOverAllSeasons(date);
 
     /// <summary>The chance that the last freeze comes on a day or later, given that the season has one.</summary>
     /// <param name="date">The day, taken in the year around the middle date.</param>
     /// <returns>The chance over the seasons with a freeze; <see langword="null"/> where no season has one.</returns>
-    /// <exception cref="InvalidOperationException">Too few seasons had a freeze to tell its date; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
-    public Estimate<Ratio>? ChanceOfFreezeAfterGivenAFreeze(MonthDay date) => ChanceGivenAFreeze(date, before => 1 - before);
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Ratio>? ChanceOfFreezeAfterGivenAFreeze(MonthDay date) => ChanceGivenAFreeze(date);
+
+    /// <summary>The chance that at least one of so many seasons has a freeze on a day or later. Seasons without a freeze count.</summary>
+    /// <param name="date">The day, taken in the year around the middle date.</param>
+    /// <param name="years">How many years, 1 or more.</param>
+    /// <returns>The chance over all those seasons, 1 - (1 - p)^n, alike and independent of one another.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The years are fewer than 1.</exception>
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<Ratio> ChanceOfFreezeAfterInAnyOf(MonthDay date, int years) => OverYears(date, years);
+
+    /// <summary>The earliest date to plant out tender plants: a freeze still comes on it or later in no more than the accepted share of all seasons.</summary>
+    /// <param name="acceptedChance">The chance of a freeze after planting that is accepted, above 0 % and below 100 %.</param>
+    /// <returns>The date; <see langword="null"/> where no date need be waited for, because a freeze is as rare as that all year.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The chance is not above 0 % and below 100 %.</exception>
+    /// <exception cref="InvalidOperationException">The dates are not known; <see cref="FreezeDateDistribution.HasDates"/> is <see langword="false"/>.</exception>
+    public Estimate<MonthDay>? EarliestSafePlanting(Ratio acceptedChance) => DateOverAllSeasons(acceptedChance);
 
     private protected override IEnumerable<DisplayRow> ChanceRows(TextStyle style) => !HasDates ? [] : FreezeDisplay.Rows(
         "chance of a freeze on or after", chance => DateWithChanceOfLaterFreeze(chance), style);

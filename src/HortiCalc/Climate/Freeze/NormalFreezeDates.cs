@@ -55,17 +55,17 @@ public sealed record NormalFreezeDates : FreezeDates
 
     internal override Method MethodGivenAFreeze => FreezeEvidence.NormalGivenAFreeze;
 
-    internal override MonthDay? DayWithShareBefore(double share)
+    internal override double? DayOfChance(double chance, FreezeSide side, double share)
     {
-        double fromMean = standardDeviationDays == 0 ? 0 : Normal.InvCDF(0, standardDeviationDays, share);
-        return Math.Abs(fromMean) <= HalfYear ? MonthDay.Nearest(MeanDayOfYear + fromMean) : null;
+        double deviations = standardDeviationDays == 0 ? 0 : Normal.InvCDF(0, 1, side == FreezeSide.Spring ? 1 - chance / share : chance / share);
+        double fromMean = deviations * standardDeviationDays;
+        return Math.Abs(fromMean) <= HalfYear ? MeanDayOfYear + fromMean : null;
     }
 
-    internal override double ShareBefore(MonthDay date)
+    internal override double ChanceBeyond(MonthDay date, FreezeSide side, double share)
     {
         double fromMean = MonthDay.Wrapped(date.DayOfYear - MeanDayOfYear + HalfYear) - HalfYear;
-        if (standardDeviationDays > 0)
-            return Normal.CDF(0, standardDeviationDays, fromMean);
-        return fromMean > 0 ? 1 : 0;
+        double before = standardDeviationDays > 0 ? Normal.CDF(0, standardDeviationDays, fromMean) : fromMean > 0 ? 1 : 0;
+        return share * (side == FreezeSide.Spring ? 1 - before : before);
     }
 }

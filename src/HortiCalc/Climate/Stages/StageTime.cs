@@ -29,4 +29,8 @@ public sealed record StageTime
 
     /// <summary>When the high end was reached; <see langword="null"/> where that is still to come or the end is open.</summary>
     public TimeReached? Passed { get; }
+
+    /// <summary>The stage and when it was reached.</summary>
+    /// <returns>For instance <c>crawlers: 225 °C·d, reached 2024-05-17, 40 % into the day</c>.</returns>
+    public override string ToString() => $"{Stage}, {(Reached is null ? "to come" : $"reached {Reached}")}";
 }

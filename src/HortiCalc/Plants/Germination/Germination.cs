@@ -110,7 +110,7 @@ public static class Germination
                 continue;
             }
 
-            double part = (needed - sum) / degrees;
+            double part = Math.Min(1, (needed - sum) / degrees);
             return new GerminationProgress(
                 need,
                 sown,

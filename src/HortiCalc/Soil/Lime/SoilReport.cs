@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -96,6 +97,15 @@ public sealed record SoilReport
         init => field = value is { } texture ? Guard.Defined(texture, nameof(Texture)) : null;
     }
 
+    /// <summary>The free calcium carbonate, free lime, by mass of dry soil.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not from 0 to 100 %.</exception>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public MassFraction? FreeCarbonate
+    {
+        get;
+        init => field = value is { } share ? ShareOfSoil(share, nameof(FreeCarbonate)) : null;
+    }
+
     /// <summary>What the report holds, in invariant culture.</summary>
     /// <returns>For instance <c>pH 5.4, sandy loam</c>.</returns>
     public override string ToString() =>
@@ -129,6 +139,8 @@ public sealed record SoilReport
             yield return $"bulk density {Guard.Number(Boundary.KilogramsPerCubicMetre(density))} kg/m³";
         if (Texture is { } texture)
             yield return LimeRules.Words(texture);
+        if (FreeCarbonate is { } carbonate)
+            yield return $"free carbonate {QuantityText.Of(carbonate, TextStyle.Default)}";
     }
 
     private static MassFraction ShareOfSoil(MassFraction share, string member)

@@ -209,17 +209,30 @@ public class FreezeClimateTests
     }
 
     [Fact]
-    public void FromDaily_FreezeInOneSeasonOfFive_TellsTheShareAndRefusesDates()
+    public void FromDaily_FreezeInOneSeasonOfFive_RanksItsFewDatesAndBoundsItsChance()
     {
-        FreezeClimate climate = Climate(2000, 2020, [.. FreezeRecords.EveryYear(2000, 2020, 1, 10).Where(date => date.Year % 5 == 1)]);
-        Assert.Equal(20, climate.LastInSpring.ShareOfSeasonsWithFreeze.Percent, 1e-9);
-        Assert.False(climate.LastInSpring.HasDates);
+        // Four freezes in twenty springs, on 4, 8, 12 and 16 January.
+        FreezeClimate climate = Climate(2000, 2020, [.. Enumerable.Range(1, 4).Select(i => new DateOnly(2000 + 5 * i - 4, 1, 4 * i))]);
+        LastSpringFreeze spring = climate.LastInSpring;
+        Assert.Equal(20, spring.ShareOfSeasonsWithFreeze.Percent, 1e-9);
+        Assert.IsType<RankedFreezeDates>(spring.GivenAFreeze);
+        Assert.Contains(spring.Cautions, caution => caution.Code == "freeze.few-freezes");
 
-        // Above the share there is no date, whatever the dates would be; below it there is one that cannot be told.
-        Assert.Null(climate.LastInSpring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(20)));
-        InvalidOperationException refusal = Assert.Throws<InvalidOperationException>(
-            () => climate.LastInSpring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(10)));
-        Assert.Contains("Fewer than 5", refusal.Message, StringComparison.Ordinal);
+        // Above the share there is no date; m of 21 below it; rarer than 1 of 21 the outermost date, said to be no more than that.
+        Assert.Null(spring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(20)));
+        Assert.Equal(new MonthDay(1, 12), spring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(200 / 21.0))!.Value);
+        Assert.Equal(new MonthDay(1, 16), spring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(100 / 21.0))!.Value);
+        Assert.DoesNotContain(spring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(100 / 21.0))!.Cautions, caution => caution.Code == "freeze.beyond-record");
+        Estimate<MonthDay> rare = spring.DateWithChanceOfLaterFreeze(Ratio.FromPercent(1))!;
+        Assert.Equal(new MonthDay(1, 16), rare.Value);
+        Assert.Contains(rare.Cautions, caution => caution.Code == "freeze.beyond-record");
+
+        // None of twenty springs froze after 20 January: the bound is 1 - 0.025^(1/20).
+        Estimate<Ratio> late = spring.ChanceOfFreezeAfter(new MonthDay(1, 20));
+        Assert.Equal(100 / 21.0, late.Value.Percent, 1e-9);
+        Assert.Equal(0, late.Range!.Low.Percent);
+        Assert.Equal(100 * (1 - Math.Pow(0.025, 1 / 20.0)), late.Range.High.Percent, 1e-6);
+        Assert.Equal(200 / 21.0, spring.ChanceOfFreezeAfter(new MonthDay(1, 12)).Value.Percent, 1e-9);
     }
 
     [Fact]

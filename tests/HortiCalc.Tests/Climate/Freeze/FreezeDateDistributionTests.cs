@@ -143,9 +143,9 @@ public class FreezeDateDistributionTests
         Assert.Equal(
             "365 days: last freeze none, first 2003-12-20", new FreezeFreePeriod(new DateOnly(2003, 8, 1), null, new DateOnly(2003, 12, 20)).ToString());
         Assert.Equal(
-            "southern, seasons from 24 Jan, left out at 10 missing days, MixedNormal",
+            "southern, seasons from 24 Jan, left out at 10 missing days, mixed normal distribution",
             new FreezeClimateOptions(Hemisphere.Southern, seasonStart: new MonthDay(1, 24)).ToString());
-        Assert.Equal("hemisphere from the record, seasons from midsummer, left out at 10 missing days, MixedNormal", new FreezeClimateOptions().ToString());
+        Assert.Equal("hemisphere from the record, seasons from midsummer, left out at 10 missing days, mixed normal distribution", new FreezeClimateOptions().ToString());
         Assert.Equal(
             "spring of the season from 2004-08-01: gone", new LeftOutSeason(new DateOnly(2004, 8, 1), FreezeSide.Spring, 12, "gone").ToString());
     }

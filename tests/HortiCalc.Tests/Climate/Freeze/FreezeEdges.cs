@@ -107,7 +107,8 @@ public class FreezeEdges
     {
         AssertRefused<ArgumentOutOfRangeException>(() => new FreezeClimateOptions(missingDaysThatDrop: 0), "missingDaysThatDrop", "0", "1 or more");
         AssertRefused<ArgumentOutOfRangeException>(() => new FreezeClimateOptions((Hemisphere)7), "hemisphere", "7", "Northern, Southern");
-        AssertRefused<ArgumentOutOfRangeException>(() => new FreezeClimateOptions(method: (FreezeDateMethod)9), "method", "9", "MixedNormal");
+        AssertRefused<ArgumentOutOfRangeException>(() => new FreezeClimateOptions(recentYears: 10), "recentYears", "10", "11 or more");
+        AssertRefused<ArgumentOutOfRangeException>(() => FreezeDateMethod.ResampledYears(1, 999), "years", "999", "from 1000 to 100000");
     }
 
     [Fact]

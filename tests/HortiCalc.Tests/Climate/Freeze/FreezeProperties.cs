@@ -186,9 +186,13 @@ public class FreezeProperties
 
         Assert.Equal(north.LastInSpring.ShareOfSeasonsWithFreeze.Percent, south.LastInSpring.ShareOfSeasonsWithFreeze.Percent, 1e-9);
         Assert.Equal(north.LastInSpring.HasDates, south.LastInSpring.HasDates);
-        if (!north.LastInSpring.HasDates)
+        if (north.LastInSpring.GivenAFreeze is not NormalFreezeDates northern)
+        {
+            Assert.Equal(
+                (north.LastInSpring.GivenAFreeze as RankedFreezeDates)?.DaysFromStart, (south.LastInSpring.GivenAFreeze as RankedFreezeDates)?.DaysFromStart);
             return;
-        NormalFreezeDates northern = (NormalFreezeDates)north.LastInSpring.GivenAFreeze!;
+        }
+
         NormalFreezeDates southern = (NormalFreezeDates)south.LastInSpring.GivenAFreeze!;
         Assert.Equal(
             MonthDay.Wrapped(northern.MeanDayOfYear - new MonthDay(8, 1).DayOfYear),
