@@ -7,6 +7,7 @@ public static class Calculations
     {
         UnitCalculations.All,
         SoilCalculations.All,
+        LimeCalculations.All,
         AcidifyingCalculations.All,
         ReactionCalculations.All,
         BedCalculations.All,
@@ -51,6 +52,9 @@ public static class Calculations
         "hardiness-bound-high-C", "hardiness-bound-high-F", "hardiness-bound-low-C", "hardiness-bound-low-F",
         "hazard.result",
         "huglin-class", "huglin-coefficient",
+        "lime_fineness_class", "lime_fineness_weight", "lime_german_maintenance", "lime_german_most", "lime_german_target",
+        "lime_iowa", "lime_oregon_sikora", "lime_range_high", "lime_range_low", "lime_sieve_opening",
+        "lime_uk_per_ph_unit", "lime_us_per_ph_unit", "wood_ash_limit",
         "light-requirement-high", "light-requirement-low", "meter-requirement-high", "meter-requirement-low",
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
         "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",

@@ -81,6 +81,7 @@ namespace HortiCalc.Json;
         typeof(RowCoverConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
+        typeof(FinenessSchemeConverter),
         typeof(AcidifyingMethodConverter),
         typeof(PhConversionConverter),
         typeof(PhMeanMethodConverter),
@@ -107,8 +108,11 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<GermanLandUse>),
+        typeof(JsonStringEnumConverter<GermanSoilGroup>),
         typeof(JsonStringEnumConverter<LandSetting>),
         typeof(JsonStringEnumConverter<LimeForm>),
+        typeof(JsonStringEnumConverter<LimeIndex>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
         typeof(JsonStringEnumConverter<MediumRatePurpose>),
@@ -177,6 +181,21 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(LimeRequirement))]
 [JsonSerializable(typeof(LimeSplit))]
 [JsonSerializable(typeof(LimeSchedule))]
+[JsonSerializable(typeof(LimeComparison))]
+[JsonSerializable(typeof(LimeRefusal))]
+[JsonSerializable(typeof(SoilCations))]
+[JsonSerializable(typeof(LimeComposition))]
+[JsonSerializable(typeof(SieveAnalysis))]
+[JsonSerializable(typeof(SievePassing))]
+[JsonSerializable(typeof(FinenessClass))]
+[JsonSerializable(typeof(FinenessScheme))]
+[JsonSerializable(typeof(LimingProduct))]
+[JsonSerializable(typeof(LimeMaterialRange))]
+[JsonSerializable(typeof(LimeTimeFact))]
+[JsonSerializable(typeof(GermanLimeAdvice))]
+[JsonSerializable(typeof(GermanSoilGroup))]
+[JsonSerializable(typeof(GermanLandUse))]
+[JsonSerializable(typeof(LimeIndex))]
 [JsonSerializable(typeof(AcidifyingMethod))]
 [JsonSerializable(typeof(AcidifyingMaterial))]
 [JsonSerializable(typeof(AcidEquivalent))]

@@ -39,6 +39,8 @@ public partial class ProvenanceTests
         ["mann-kendall-test"] = "prints formulas; a score and a variance counted by hand check them",
         ["fao-frost-risk"] = "treats risk over years in words as far as it could be read; another publication's two numbers check the formula",
         ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
+        ["cochrane-salinas-sanchez-1980"] = "prints an equation and when its factor is 2; the rule itself is checked as a property",
+        ["uga-lime-buffer-capacity"] = "defines the capacity; the product is checked as a property",
         ["iupac-atomic-weights-1997"] = "prints atomic weights; printed equivalents of lime and acid check what is computed from them",
         ["fda-ph-statistics"] = "prints the rule in words; the worked example of another publication checks it",
         ["conyers-2026-mean-ph"] = "its finding is in words; the plain mean is checked on a worked example of another publication",

@@ -145,7 +145,7 @@ public class LimingMethodProperties
     {
         double target = Between(goal, 4, 7.5);
         SoilReport soil = Full(target + Between(excess, 0, 2), Between(acidity, 0, 40), Texture(texture));
-        return LimingMethod.All.All(method =>
+        return LimingMethod.All.Where(method => method.AimsAtPh).All(method =>
         {
             LimeRequirement need = Liming.Requirement(soil, new Ph(target), method);
             return need.Grams() == 0 && need.Rate.Cautions.Single().Code == "lime.not-needed";

@@ -118,6 +118,34 @@ public sealed record LimeSplit
         fewestMonths: 24,
         mostMonths: 36);
 
+    /// <summary>Forage before sowing, Penn State: more than 4 US tons per acre in two, half ploughed in and half worked into the surface; no interval printed.</summary>
+    public static LimeSplit PennStateForage { get; } = new(
+        Rule("lime-split-penn-state-forage", "split for forage, Penn State", MaterialSources.PennStateForage),
+        AreaDensity.FromGramsPerSquareMeter(4 * LimeUnits.GramsPerSquareMetrePerShortTonPerAcre),
+        LimeShares.Equal,
+        mostApplications: 2);
+
+    /// <summary>Top dressing of perennials and unworked soil, Oregon: 1 to 2 US tons per acre, of which the upper is the most; no interval printed.</summary>
+    public static LimeSplit OregonTopDressing { get; } = new(
+        Rule("lime-split-oregon-top-dressing", "split for lime not worked in, Oregon", MaterialSources.OregonTopDressing),
+        AreaDensity.FromGramsPerSquareMeter(2 * LimeUnits.GramsPerSquareMetrePerShortTonPerAcre),
+        LimeShares.FullThenRest);
+
+    /// <summary>Garden, a garden site: more than 90 lb/1000 sq ft in two, three months apart; common practice.</summary>
+    public static LimeSplit GardenSite { get; } = new(
+        Rule("lime-split-garden-site", "split for a garden, garden site", LimeMethodSources.GardenCalcium),
+        PoundsPer1000SquareFeet(90),
+        LimeShares.Equal,
+        mostApplications: 2,
+        fewestMonths: 3,
+        mostMonths: 3);
+
+    /// <summary>Sand, Germany: at most 1000 kg of calcium oxide per hectare and year, which is 1785 kg of carbonate.</summary>
+    public static LimeSplit GermanSand { get; } = German("lime-split-german-sand", "split for sand, Germany", 1);
+
+    /// <summary>Clay, Germany: at most 4000 kg of calcium oxide per hectare and year, which is 7139 kg of carbonate.</summary>
+    public static LimeSplit GermanClay { get; } = German("lime-split-german-clay", "split for clay, Germany", 4);
+
     /// <summary>The rule's name and source.</summary>
     public Method Method { get; }
 
@@ -186,6 +214,13 @@ public sealed record LimeSplit
     private const int MostCount = 1000;
 
     private static Method Rule(string key, string name, Source source) => new(key, name, source, new Domain("ground limestone"));
+
+    private static LimeSplit German(string key, string name, double oxideTonnesPerHectare) => new(
+        Rule(key, name, LimeMethodSources.GermanScheme),
+        TonnesPerHectare(oxideTonnesPerHectare * LimeChemistry.CarbonatePerOxide),
+        LimeShares.FullThenRest,
+        fewestMonths: 12,
+        mostMonths: 12);
 
     private static AreaDensity PoundsPer100SquareFeet(double value) =>
         AreaDensity.FromGramsPerSquareMeter(value * LimeUnits.GramsPerSquareMetrePerPoundPer100SquareFeet);

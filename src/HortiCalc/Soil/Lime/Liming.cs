@@ -30,10 +30,55 @@ public static class Liming
         Guard.NotNull(method);
         if (method.Refusal(soil, target) is { } refusal)
             throw refusal;
-        Estimate<AreaDensity> rate = LimingMethod.IsAtTarget(soil, target)
-            ? new Estimate<AreaDensity>(AreaDensity.Zero, method.Method, cautions: [LimeCautions.NotNeeded])
+        Estimate<AreaDensity> rate = method.IsAtTarget(soil, target)
+            ? new Estimate<AreaDensity>(AreaDensity.Zero, method.Method, cautions: [method.AimsAtPh ? LimeCautions.NotNeeded : LimeCautions.Saturated])
             : WithCautionsOfDose(method.Rate(soil, target));
-        return new LimeRequirement(rate, method.Material, method.Depth);
+        return new LimeRequirement(rate.WithCautions(Overliming(rate, soil, method)), method.Material, method.Depth);
+    }
+
+    /// <summary>The lime that brings a soil to a target pH by every method that the report allows, for one depth and in one material.</summary>
+    /// <remarks>
+    /// A method whose source gives no depth is answered as published, with the caution <c>lime.depth-unknown</c>; the span is that of the others
+    /// where at least one has a depth.
+    /// </remarks>
+    /// <param name="soil">What is known of the soil.</param>
+    /// <param name="target">The pH in water wanted.</param>
+    /// <param name="depth">The depth that the lime is worked into; above zero.</param>
+    /// <param name="material">The material at hand; <see langword="null"/> for ground limestone.</param>
+    /// <param name="methods">The methods; <see langword="null"/> for <see cref="LimingMethod.All"/>.</param>
+    /// <returns>The answers, the methods that give none with the reason, and why they differ.</returns>
+    /// <exception cref="ArgumentNullException">The report is <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The depth is not above zero.</exception>
+    /// <example><code>
+    /// SoilReport soil = new() { PhInWater = new Ph(5.6), Texture = SoilTexture.SiltLoam, SikoraBufferPh = new Ph(6.3) };
+    /// LimeComparison comparison = Liming.Compare(soil, new Ph(6.4), Length.FromCentimeters(20));
+    /// foreach (LimeRequirement answer in comparison.Answers)
+    ///     Console.WriteLine(answer);
+    /// foreach (LimeRefusal refusal in comparison.Refusals)
+    ///     Console.WriteLine(refusal);
+    /// </code></example>
+    public static LimeComparison Compare(
+        SoilReport soil, Ph target, Length depth, LimingMaterial? material = null, IReadOnlyList<LimingMethod>? methods = null)
+    {
+        Guard.NotNull(soil);
+        Guard.Positive(Boundary.Metres(depth), "m", nameof(depth));
+        LimingMaterial wanted = material ?? LimingMaterial.GroundLimestone;
+        List<LimeRequirement> answers = [];
+        List<LimeRefusal> refusals = [];
+        foreach (LimingMethod method in methods ?? LimingMethod.All)
+        {
+            if (method.CanUse(soil, target, out string reason))
+            {
+                LimeRequirement answer = Requirement(soil, target, method);
+                answers.Add((answer.Depth is null ? answer.WithUnknownDepth() : answer.ForDepth(depth)).As(wanted));
+            }
+            else
+            {
+                refusals.Add(new LimeRefusal(method.Method, reason));
+            }
+        }
+
+        return new LimeComparison(target, depth, wanted, answers, refusals);
     }
 
     /// <summary>
@@ -71,6 +116,18 @@ public static class Liming
 
     private static Estimate<AreaDensity> WithCautionsOfDose(Estimate<AreaDensity> rate) =>
         IsZero(rate) ? rate : rate.WithCautions(LimeCautions.OfEveryDose);
+
+    /// <summary>More lime than the potential acidity of the layer can take up overlimes it.</summary>
+    private static IEnumerable<Caution> Overliming(Estimate<AreaDensity> rate, SoilReport soil, LimingMethod method)
+    {
+        if (soil.Cations?.PotentialAcidity is not { } acidity)
+            return [];
+
+        // One centimole per litre over 20 cm is 100 g of calcium carbonate per square metre.
+        double depthMetres = method.Depth is { } depth ? Boundary.Metres(depth) : 0.2;
+        double mostGramsPerSquareMetre = acidity.CentimolesPerLitre * 100 * depthMetres / 0.2;
+        return Boundary.GramsPerSquareMetre(rate.Value) * method.Material.Fraction > mostGramsPerSquareMetre * (1 + 1e-9) ? [LimeCautions.Overliming] : [];
+    }
 
     private static bool IsZero(Estimate<AreaDensity> rate) => Boundary.GramsPerSquareMetre(rate.Value) == 0;
 }

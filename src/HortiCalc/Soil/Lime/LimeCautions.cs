@@ -75,6 +75,89 @@ internal static class LimeCautions
         "Quicklime is not for gardens: it is caustic and reacts with water; use ground limestone.",
         LimeSources.GardenLimingMaterials);
 
+    public static Caution Saturated { get; } = new(
+        "lime.saturated",
+        CautionLevel.Note,
+        "The bases are at or above what the method aims at; it asks for no lime.",
+        Source.CommonPractice("lime-only-below-saturation", "lime only a soil whose saturation is below the target"));
+
+    public static Caution Unconfirmed { get; } = new(
+        "lime.unconfirmed",
+        CautionLevel.Care,
+        "A coefficient of this method was not found in print; take the laboratory's own recommendation before it.",
+        LimeMethodSources.AdamsEvans);
+
+    public static Caution Unreviewed { get; } = new(
+        "lime.unreviewed",
+        CautionLevel.Note,
+        "This rule circulates without a peer-reviewed source; hold it against another method.",
+        LimeMethodSources.GardenCalcium);
+
+    public static Caution Overliming { get; } = new(
+        "lime.overliming",
+        CautionLevel.Care,
+        "The rate neutralises more than the potential acidity that the report shows; cap it there.",
+        LimeMethodSources.Guarconi);
+
+    public static Caution DepthUnknown { get; } = new(
+        "lime.depth-unknown",
+        CautionLevel.Note,
+        "The source does not say which depth of soil the rate is for; it was left as published.",
+        Source.CommonPractice("lime-depth-as-published", "a rate without a depth is not scaled"));
+
+    public static Caution Surface { get; } = new(
+        "lime.surface",
+        CautionLevel.Note,
+        "Lime left on the surface moves down about a centimetre a year and takes years to act around plants; give it in small amounts.",
+        new Source(
+            "holbrook-landcare-lime",
+            "New lime demonstration testing sites",
+            "Holbrook Landcare, in The Border Mail",
+            null,
+            "https://www.bordermail.com.au/story/7169146/new-lime-demonstration-testing-sites-loving-the-land/"));
+
+    public static Caution Laboratory { get; } = new(
+        "lime.laboratory",
+        CautionLevel.Note,
+        "Where the methods lie far apart, let a licensed soil laboratory of your region recommend the rate.",
+        Source.CommonPractice("lime-laboratory", "a local laboratory's recommendation comes before a table from elsewhere"));
+
+    public static Caution BrushOff { get; } = new(
+        "lime.brush-off",
+        CautionLevel.Danger,
+        "Brush dry caustic lime off the skin before washing, and wear no contact lenses.",
+        new Source(
+            "clay-county-lime-first-aid", "Flood clean-up: lime", "Clay County Free Press", null, "https://claycountyfreepress.com/?p=10794"));
+
+    public static Caution ExposureLimit { get; } = new(
+        "lime.exposure-limit",
+        CautionLevel.Care,
+        "In air, calcium hydroxide is limited to 15 mg/m³ of dust, 5 mg/m³ of respirable dust, and 5 mg/m³ by advice.",
+        new Source(
+            "osha-calcium-hydroxide",
+            "Chemical sampling information: calcium hydroxide",
+            "Occupational Safety and Health Administration",
+            2008,
+            "https://webarchive.library.unt.edu/eot2008/20081104134822/http://www.osha.gov/dts/chemicalsampling/data/CH_224400.html"));
+
+    public static Caution NearPlants { get; } = new(
+        "lime.near-plants",
+        CautionLevel.Care,
+        "Keep hydrated lime off plants and spread it on a calm day.",
+        new Source("shas-lime", "Lime", "Sheffield Horticultural and Allotment Society", null, "http://www.shas.org.uk/Lime"));
+
+    public static Caution WoodAsh { get; } = new(
+        "lime.wood-ash",
+        CautionLevel.Care,
+        "Wood ash burns seeds and roots by its salt and holds boron; use none above pH 7.0.",
+        WoodAshSources.ExtensionNote);
+
+    public static Caution CoalAsh { get; } = new(
+        "lime.coal-ash",
+        CautionLevel.Care,
+        "Coal ash is no lime: it has no neutralising power.",
+        WoodAshSources.ExtensionNote);
+
     /// <summary>What goes with every dose that is not zero.</summary>
     public static IReadOnlyList<Caution> OfEveryDose { get; } = [MethodsDiffer, Retest, Manure, Dust];
 

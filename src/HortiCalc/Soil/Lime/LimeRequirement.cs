@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
@@ -46,6 +47,12 @@ public sealed record LimeRequirement : IFormattable, IDisplayable
     /// <summary>The depth of soil it is for, or <see langword="null"/> where the source gives none.</summary>
     public Length? Depth { get; }
 
+    /// <summary>The element magnesium that the lime brings, or <see langword="null"/> where the material does not state its own.</summary>
+    [JsonIgnore]
+    public AreaDensity? MagnesiumSupplied => Material.Magnesium is { } share
+        ? AreaDensity.FromGramsPerSquareMeter(Boundary.GramsPerSquareMetre(Rate.Value) * Boundary.MassFraction(share))
+        : null;
+
     /// <summary>The same requirement for another depth of soil: the rate in proportion to the depth.</summary>
     /// <remarks>
     /// Rule: Castle Hill Quarry, for working deeper than 15 cm. Half the rate for 4 inches of one for 8 is printed too (Michigan State
@@ -68,6 +75,21 @@ public sealed record LimeRequirement : IFormattable, IDisplayable
 
         double ratio = metres / Boundary.Metres(assumed);
         return new LimeRequirement(Scaled(LimeRules.Depth, ratio), Material, depth);
+    }
+
+    /// <summary>The requirement for lime that is left on the surface: the rate for the shallow depth that it will reach, with the caution <c>lime.surface</c>.</summary>
+    /// <remarks>
+    /// Iowa samples 2 to 3 inches where soil is not worked, because lime seldom changes the pH deeper there. Limits of one dressing are in
+    /// <see cref="LimeSplit"/>.
+    /// </remarks>
+    /// <param name="depth">The depth that the lime will reach; above zero.</param>
+    /// <returns>The requirement for that depth.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The depth is not above zero.</exception>
+    /// <exception cref="InvalidOperationException"><see cref="Depth"/> is <see langword="null"/>: there is nothing to scale from.</exception>
+    public LimeRequirement OnSurface(Length depth)
+    {
+        LimeRequirement shallow = ForDepth(depth);
+        return new LimeRequirement(shallow.Rate.WithCautions(LimeCautions.Surface), Material, shallow.Depth);
     }
 
     /// <summary>
@@ -122,6 +144,8 @@ public sealed record LimeRequirement : IFormattable, IDisplayable
         double squareMetres = Guard.NotNegative(Boundary.SquareMetres(area), "m²", nameof(area));
         return rate.Select(perArea => Mass.FromKilograms(Boundary.GramsPerSquareMetre(perArea) * squareMetres / 1000));
     }
+
+    internal LimeRequirement WithUnknownDepth() => new(Rate.WithCautions(LimeCautions.DepthUnknown), Material, Depth);
 
     private Estimate<AreaDensity> Scaled(Method rule, double ratio) =>
         Rate.AdjustedBy(rule, rate => AreaDensity.FromGramsPerSquareMeter(Boundary.GramsPerSquareMetre(rate) * ratio));

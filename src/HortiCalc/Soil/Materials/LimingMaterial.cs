@@ -121,6 +121,22 @@ public sealed record LimingMaterial
         return new LimingMaterial(name, Ratio.FromPercent(percent * LimeChemistry.CarbonatePerOxide), form, magnesium);
     }
 
+    /// <summary>Describes a liming material by what it is made of: the equivalent and the magnesium by molar masses.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="composition">What it is made of.</param>
+    /// <returns>The material, in the most caustic form that is in it.</returns>
+    /// <exception cref="ArgumentNullException">The composition is <see langword="null"/>.</exception>
+    public static LimingMaterial FromComposition(string name, LimeComposition composition)
+    {
+        Guard.NotNull(composition);
+        return new LimingMaterial(
+            name,
+            Ratio.FromPercent(100 * composition.EquivalentFraction),
+            composition.Form,
+            MassFraction.FromPercent(100 * composition.MagnesiumFraction),
+            LimeSources.AtomicWeights);
+    }
+
     /// <summary>The name and the calcium carbonate equivalent.</summary>
     /// <returns>For instance <c>ground limestone (100 % calcium carbonate equivalent)</c>.</returns>
     public override string ToString() =>
