@@ -114,10 +114,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
-        typeof(JsonStringEnumConverter<SoilTextureGroup>),
         typeof(JsonStringEnumConverter<UkSoilTexture>),
-        typeof(JsonStringEnumConverter<AvailableWaterClass>),
-        typeof(JsonStringEnumConverter<InfiltrationClass>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
@@ -172,21 +169,8 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(AustralianFieldGrade))]
 [JsonSerializable(typeof(Estimate<SoilTexture>))]
 [JsonSerializable(typeof(Estimate<UkSoilTexture>))]
-[JsonSerializable(typeof(SoilHydraulics))]
-[JsonSerializable(typeof(Estimate<SoilHydraulics>))]
-[JsonSerializable(typeof(VanGenuchtenSoil))]
-[JsonSerializable(typeof(GreenAmptSoil))]
-[JsonSerializable(typeof(Estimate<GreenAmptSoil>))]
 [JsonSerializable(typeof(Estimate<WaterRate>))]
 [JsonSerializable(typeof(WaterRate))]
-[JsonSerializable(typeof(PublishedSoilWater))]
-[JsonSerializable(typeof(RootDepth))]
-[JsonSerializable(typeof(RefillSuction))]
-[JsonSerializable(typeof(InfiltrationRate))]
-[JsonSerializable(typeof(SoilLayer))]
-[JsonSerializable(typeof(SoilProfile))]
-[JsonSerializable(typeof(Estimate<AvailableWaterClass>))]
-[JsonSerializable(typeof(Estimate<InfiltrationClass>))]
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]
