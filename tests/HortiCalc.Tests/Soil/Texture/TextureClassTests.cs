@@ -70,7 +70,7 @@ public class TextureClassTests
     public void ParticleSizes_NotAHundredTogether_AreRefusedWithWhatWouldBe(double sand, double silt, double clay) => Assert.Contains(
         "42 % beside 40 % of sand and 18 % of clay",
         Assert.Throws<ArgumentOutOfRangeException>(
-            "silt", () => new ParticleSizes(MassFraction.FromPercent(sand), MassFraction.FromPercent(silt), MassFraction.FromPercent(clay))).Message,
+            nameof(silt), () => new ParticleSizes(MassFraction.FromPercent(sand), MassFraction.FromPercent(silt), MassFraction.FromPercent(clay))).Message,
         StringComparison.Ordinal);
 
     [Fact]
