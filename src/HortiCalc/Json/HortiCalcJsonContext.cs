@@ -72,6 +72,9 @@ namespace HortiCalc.Json;
         typeof(GerminationResponseConverter),
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
+        typeof(ElectricConductivityConverter),
+        typeof(ReciprocalLengthConverter),
+        typeof(WaterRateConverter),
         typeof(SaturationVapourPressureConverter),
         typeof(PsychrometerConverter),
         typeof(AirPressureMethodConverter),
@@ -131,6 +134,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
+        typeof(JsonStringEnumConverter<UkSoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
@@ -214,6 +218,12 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(MediumPart))]
 [JsonSerializable(typeof(CropPh))]
 [JsonSerializable(typeof(CropPhComparison))]
+[JsonSerializable(typeof(ParticleSizes))]
+[JsonSerializable(typeof(AustralianFieldGrade))]
+[JsonSerializable(typeof(Estimate<SoilTexture>))]
+[JsonSerializable(typeof(Estimate<UkSoilTexture>))]
+[JsonSerializable(typeof(Estimate<WaterRate>))]
+[JsonSerializable(typeof(WaterRate))]
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]

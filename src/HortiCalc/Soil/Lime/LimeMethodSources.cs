@@ -81,7 +81,7 @@ internal static class LimeMethodSources
 
     public static Source LimeBufferCapacity { get; } = new(
         "uga-lime-buffer-capacity",
-        "Circular 874: lime buffer capacity",
+        "Circular 874, on lime buffer capacity (described)",
         "University of Georgia Extension",
         null,
         "https://openscholar.uga.edu/record/16037");
@@ -112,7 +112,7 @@ internal static class LimeMethodSources
 
     public static Source Guarconi { get; } = new(
         "guarconi-sobreira-2017",
-        "Classical methods and calculation algorithms for determining lime requirements",
+        "Algorithms of lime requirement compared (described from its abstract)",
         "Revista Brasileira de Ciência do Solo 41, e0160069",
         2017,
         null);
