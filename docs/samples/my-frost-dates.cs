@@ -19,6 +19,7 @@ using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Json;
 using HortiCalc.Season;
+using HortiCalc.Units;
 using UnitsNet;
 using UnitsNet.Units;
 

@@ -68,7 +68,7 @@ public static class DayLengthPicture
             svg.End();
         }
 
-        svg.Text(plot.Left, Looks.Height - 22, "At 24 h the sun does not set, at 0 h it does not rise. Dotted: the equinoxes and solstices of the year 2027.", "lead");
+        svg.Text(plot.Left, Looks.Height - 22, "At 24 h the sun does not set, at 0 h it does not rise. Dashed upright: equinoxes and solstices of 2027.", "lead");
         return svg.Finish();
     }
 

@@ -54,16 +54,16 @@ public static class FrostDatesPicture
         Curve(svg, plot, sure.CurveOfChanceOfFreezeAfter(confidence), "cold", date => date.Month is >= 3 and <= 7);
         Spots(svg, plot, spring, "cold", side: 1);
         Happened(svg, plot, climate.Seasons.Where(season => season.IsSpringKnown).Select(season => season.LastFreeze), "cold");
-        svg.Text(plot.X(Day(new MonthDay(5, 14))), plot.Y(72), "a freeze still to come", "cold-word");
+        svg.Text(plot.X(Day(new MonthDay(4, 25))), plot.Y(72), "a freeze still to come", "cold-word");
         svg.End();
         svg.Begin("Chance of a freeze on that day or earlier in autumn");
         Curve(svg, plot, sure.CurveOfChanceOfFreezeBefore(confidence), "warm", date => date.Month is >= 8 and <= 11);
         Spots(svg, plot, autumn, "warm", side: -1);
         Happened(svg, plot, climate.Seasons.Where(season => season.IsAutumnKnown).Select(season => season.FirstFreeze), "warm");
-        svg.Text(plot.X(Day(new MonthDay(9, 18))), plot.Y(72), "a freeze already come", "warm-word", "end");
+        svg.Text(plot.X(Day(new MonthDay(10, 22))), plot.Y(72), "a freeze already come", "warm-word", "end");
         svg.End();
-        svg.Text(plot.Left, Looks.Height - 44, "Dots above the months: the last and the first freeze of each season. Large dots: dates to plan with.", "lead");
-        svg.Text(plot.Left, Looks.Height - 22, "INVENTED weather (shared/demo/weather.csv): a mixed normal distribution and 2000 resamples of its seasons.", "lead");
+        svg.Text(plot.Left, Looks.Height - 44, "Small dots: the last and the first freeze of each season. Large dots: dates to plan with.", "lead");
+        svg.Text(plot.Left, Looks.Height - 22, "INVENTED weather (shared/demo). Curves: mixed normal distribution; bands: 2000 resamples of its seasons.", "lead");
         return svg.Finish();
     }
 

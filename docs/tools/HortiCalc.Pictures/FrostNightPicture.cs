@@ -10,6 +10,7 @@ public static class FrostNightPicture
 {
     private const string Style = """
         .harm { fill: #d55e00; fill-opacity: .3 }
+        .harmful { fill: none; stroke: #d55e00; stroke-width: 1.6 }
         .ten { fill: none; stroke: #d55e00; stroke-width: 1.6; stroke-dasharray: 7 4 }
         .ninety { fill: none; stroke: #d55e00; stroke-width: 1.6; stroke-dasharray: 2 3 }
         .freezing { fill: none; stroke: #5a6670; stroke-width: 1.2 }
@@ -19,8 +20,8 @@ public static class FrostNightPicture
         .quiet { fill: #46535c }
         """;
 
-    private const double WarmestCelsius = 6;
-    private const double ColdestCelsius = -7;
+    private const double WarmestCelsius = 5.5;
+    private const double ColdestCelsius = -5;
 
     public static string FilePath { get; } = Looks.FileOf("frost-night.svg");
 
@@ -42,42 +43,38 @@ public static class FrostNightPicture
         CriticalTemperature buds = night.Crop[0];
         double ten = buds.TenPercentKill!.Value.DegreesCelsius;
         double ninety = buds.NinetyPercentKill!.Value.DegreesCelsius;
-        double dewPoint = night.Evening.DewPoint.DegreesCelsius;
         EstimateRange<Temperature> range = night.Minimum.Range!;
         NightCooling coldest = WithMinimum(night, range.Low);
         NightCooling mildest = WithMinimum(night, range.High);
         DateTime midnight = night.Evening.Sunset.Date.AddDays(1);
         double sunrise = Hour(night.Evening.Sunrise);
 
-        Plot plot = new(84, 110, 770, 360, -4, 8, ColdestCelsius, WarmestCelsius);
+        Plot plot = new(84, 110, 770, 340, -4, 9, ColdestCelsius, WarmestCelsius);
         Svg svg = Looks.Begin(
             "A frost night: from the evening's reading to the blossom",
             $"Invented: {Degrees(night.Evening.Temperature)} two hours after sunset, dew point {Degrees(night.Evening.DewPoint)}, clear and calm; apples in full bloom.",
             Description(night),
             Style);
         Looks.Field(svg, plot);
-        for (int celsius = (int)ColdestCelsius + 1; celsius < WarmestCelsius; celsius += 2)
+        for (int celsius = -4; celsius < WarmestCelsius; celsius += 2)
         {
             plot.Level(svg, celsius, "grid");
             svg.Text(plot.Left - 10, plot.Y(celsius) + 5, $"{Whole(celsius)} °C", "tick", "end");
             svg.Text(plot.Right + 10, plot.Y(celsius) + 5, $"{Looks.Tenths(celsius * 1.8 + 32)} °F", "tick");
         }
 
-        for (int hour = -3; hour < 8; hour++)
+        for (int hour = -3; hour < 9; hour++)
         {
             svg.Stroke(plot.X(hour), plot.Top, plot.X(hour), plot.Bottom, "grid");
             svg.Text(plot.X(hour), plot.Bottom + 20, midnight.AddHours(hour).ToString("HH", CultureInfo.InvariantCulture) + " h", "tick", "middle");
         }
 
         svg.Begin("Levels: freezing, dew point, critical temperatures");
-        plot.Level(svg, 0, "freezing");
-        svg.Text(plot.Left + 10, plot.Y(0) - 6, "freezing, 0 °C", "quiet");
-        plot.Level(svg, ten, "ten");
-        svg.Text(plot.Left + 10, plot.Y(ten) - 6, $"10 % of the blossom dies, {Degrees(buds.TenPercentKill.Value)}", "warm-word");
-        plot.Level(svg, ninety, "ninety");
-        svg.Text(plot.Left + 10, plot.Y(ninety) - 6, $"90 % dies, {Degrees(buds.NinetyPercentKill.Value)}", "warm-word");
-        plot.Level(svg, dewPoint, "dew");
-        svg.Text(plot.Left + 10, plot.Y(dewPoint) + 17, $"dew point, {Degrees(night.Evening.DewPoint)}", "quiet");
+        Level(0, "freezing", -7, "freezing", Temperature.FromDegreesCelsius(0), "quiet");
+        Level(night.Harmful.DegreesCelsius, "harmful", -7, "harm begins", night.Harmful, "warm-word");
+        Level(ten, "ten", 17, "10 % of the blossom dies", buds.TenPercentKill.Value, "warm-word");
+        Level(night.Evening.DewPoint.DegreesCelsius, "dew", 17, "dew point", night.Evening.DewPoint, "quiet");
+        Level(ninety, "ninety", 17, "90 % dies", buds.NinetyPercentKill.Value, "warm-word");
         svg.End();
 
         svg.Begin("Sunset and sunrise");
@@ -93,29 +90,40 @@ public static class FrostNightPicture
         svg.Path(plot.Area(Course(mildest).Concat(Course(coldest).Reverse())), "cold-band");
         if (night.TimeOfHarm is DateTime begins)
         {
+            double harmful = night.Harmful.DegreesCelsius;
             IEnumerable<Point> below = Course(night.Cooling).Where(point => point.X > Hour(begins));
-            svg.Path(plot.Area([new Point(Hour(begins), ten), .. below, new Point(sunrise, ten)]), "harm");
+            svg.Path(plot.Area([new Point(Hour(begins), harmful), .. below, new Point(sunrise, harmful)]), "harm");
         }
 
         svg.Path(plot.Line(Course(night.Cooling)), "cold");
         svg.Dot(plot.X(Hour(night.Cooling.Start)), plot.Y(night.Evening.Temperature.DegreesCelsius), 5, "cold-dot spot");
         svg.Text(plot.X(Hour(night.Cooling.Start)) + 12, plot.Y(night.Evening.Temperature.DegreesCelsius), $"read at {Clock(night.Cooling.Start)}", "cold-word");
         svg.Dot(plot.X(sunrise), plot.Y(night.Minimum.Value.DegreesCelsius), 5, "cold-dot spot");
-        svg.Text(plot.X(sunrise) + 10, plot.Y(night.Minimum.Value.DegreesCelsius) + 18, $"minimum {Degrees(night.Minimum.Value)}", "cold-word");
+        double lowest = plot.Y(night.Minimum.Value.DegreesCelsius);
+        svg.Text(plot.X(sunrise) + 14, lowest - 4, "minimum", "cold-word");
+        svg.Text(plot.X(sunrise) + 14, lowest + 14, Degrees(night.Minimum.Value), "cold-word");
         svg.End();
 
-        svg.Text(
-            84, Looks.Height - 44, $"Harm {Harm(night)}; chance that the night reaches it: {Looks.Tenths(night.ChanceOfHarm.Value.Percent)} %. Blue band: {range.Meaning}.", "lead");
-        svg.Text(84, Looks.Height - 22, $"Critical temperatures: {buds.Source.Publisher}. The local forecast goes first.", "lead");
+        svg.Text(84, Looks.Height - 64, $"Harm {Harm(night)}, up to sunrise; chance that the night gets so cold: {Math.Round(night.ChanceOfHarm.Value.Percent, MidpointRounding.AwayFromZero)} %.", "lead");
+        svg.Text(84, Looks.Height - 42, $"Blue band: {range.Meaning}.", "lead");
+        svg.Text(84, Looks.Height - 20, $"Critical temperatures: {buds.Source.Publisher}.", "lead");
         return svg.Finish();
+
+        void Level(double celsius, string look, double below, string word, Temperature temperature, string wordLook)
+        {
+            svg.Stroke(plot.Left, plot.Y(celsius), plot.X(sunrise), plot.Y(celsius), look);
+            svg.Text(plot.Left + 10, plot.Y(celsius) + below, $"{word}, {Degrees(temperature)}", wordLook);
+        }
 
         double Hour(DateTime time) => (time - midnight).TotalHours;
 
         IEnumerable<Point> Course(NightCooling cooling)
         {
-            double minutes = (cooling.Sunrise - cooling.Start).TotalMinutes;
-            for (int minute = 0; minute < minutes; minute += 6)
-                yield return At(cooling.Start.AddMinutes(minute));
+            // It falls fastest at first: the steps are short there and grow.
+            const int steps = 60;
+            TimeSpan span = cooling.Sunrise - cooling.Start;
+            for (int step = 0; step < steps; step++)
+                yield return At(cooling.Start + span * (step * step / (double)(steps * steps)));
             yield return At(cooling.Sunrise);
 
             Point At(DateTime time) => new(Hour(time), cooling.At(time).DegreesCelsius);
