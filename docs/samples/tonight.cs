@@ -87,6 +87,11 @@ try
     IReadOnlyList<CriticalTemperature> crop = CriticalTemperatures.For(Text("--crop", "apple"), Text("--stage", "full bloom"));
     FrostEvening evening = new(sunset, sunrise, temperature, dewPoint, wind, isClear);
 
+    // Nothing is published for windy or cloudy nights but the forecast. All is worked out before the first line is printed.
+    FrostNight? night = wind.MetersPerSecond < 2 && isClear
+        ? new FrostNight(evening, new NightMinimumModel(Fitting(), Nights()), crop)
+        : null;
+
     string Show(IQuantity quantity) => QuantityText.Format(quantity, units);
     string Clock(DateTime? time) => time is DateTime known ? known.ToString("HH:mm", CultureInfo.InvariantCulture) : "not tonight";
     void Line(string label, string text) => Console.WriteLine($"{label,-14}{text}");
@@ -95,8 +100,7 @@ try
     Console.WriteLine($"Night of {sunset:yyyy-MM-dd}: {Show(temperature)}, dew point {Show(dewPoint)}, wind {Show(wind)}, {(isClear ? "clear" : "not clear")}");
     Line("Frost", $"{type.Value.ToString().ToLowerInvariant()} by {type.Method}");
 
-    // Nothing is published for windy or cloudy nights but the forecast.
-    if (wind.MetersPerSecond >= 2 || !isClear)
+    if (night is not FrostNight tonight)
     {
         Line("Minimum", "take it from the local forecast: the regression is for wind below 2 m/s and a clear sky");
         foreach (CriticalTemperature line in crop)
@@ -106,8 +110,6 @@ try
         return 0;
     }
 
-    NightMinimumModel model = new(NightMinimumFitting.FromKey("night-minimum." + Text("--fitting", "two-step")), Nights());
-    FrostNight tonight = new(evening, model, crop);
     Line("To do", tonight.Advice switch
     {
         FrostAdvice.Protect => "protect the crop",
@@ -115,9 +117,10 @@ try
         _ => "watch the thermometer",
     });
     Line("Minimum", $"{Show(tonight.Minimum.Value)} at {Clock(sunrise)} ({tonight.Minimum.Range!.ToString(format, CultureInfo.InvariantCulture)}, {tonight.Minimum.Range.Meaning})");
-    Line("How sure", model.ToString(format, CultureInfo.InvariantCulture));
+    Line("How sure", tonight.Model.ToString(format, CultureInfo.InvariantCulture));
     Line("Called", string.Join(", ", tonight.Definitions.Select(word => word.Term).DefaultIfEmpty("no frost by any definition")));
-    Line("Harm from", $"{Show(tonight.Harmful)}, chance {Show(tonight.ChanceOfHarm.Value)}; at {Clock(tonight.TimeOfHarm)}, for {Show(tonight.DurationOfHarm)} up to sunrise");
+    Line("Harm from", $"{Show(tonight.Harmful)}, chance {Show(tonight.ChanceOfHarm.Value)}; "
+        + (tonight.TimeOfHarm is null ? "the minimum to expect is warmer" : $"at {Clock(tonight.TimeOfHarm)}, for {Show(tonight.DurationOfHarm)} up to sunrise"));
     foreach (FrostDamage damage in tonight.Damage)
         Line("Damage", damage.ToString(format, CultureInfo.InvariantCulture));
     foreach (RowCover cover in RowCover.All.Take(2))
@@ -155,6 +158,14 @@ string Text(string option, string usual) => given.GetValueOrDefault(option, usua
 double? Number(string option) => !given.TryGetValue(option, out string? text) ? null
     : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number
     : throw new ArgumentException($"{option}: expected a number such as -3.5, found {text}");
+
+NightMinimumFitting Fitting() => Text("--fitting", "two-step") switch
+{
+    "two-step" => NightMinimumFitting.TwoStep,
+    "joint" => NightMinimumFitting.Joint,
+    "temperature" => NightMinimumFitting.TemperatureOnly,
+    string other => throw new ArgumentException($"--fitting: expected two-step, joint or temperature, found {other}"),
+};
 
 DateTime Time(string option, DateTime usual) => !given.TryGetValue(option, out string? text) ? usual
     : DateTime.TryParseExact(text, "yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime time) ? time

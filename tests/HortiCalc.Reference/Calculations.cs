@@ -7,6 +7,9 @@ public static class Calculations
     {
         UnitCalculations.All,
         SoilCalculations.All,
+        LimeCalculations.All,
+        AcidifyingCalculations.All,
+        ReactionCalculations.All,
         BedCalculations.All,
         ContainerCalculations.All,
         MixCalculations.All,
@@ -31,7 +34,13 @@ public static class Calculations
     /// </summary>
     public static IReadOnlySet<string> ReadBack { get; } = new HashSet<string>(StringComparer.Ordinal)
     {
+        "acid-australian", "acid-depth-cm", "acid-garden-soil", "acid-michigan", "acid-rhs",
+        "acid-equivalent", "acid-limit", "acid-limit-100", "acid-limit-lb-acre", "acid-limit-months", "acid-limit-t-ha", "acid-limit-year",
+        "acid-limit-year-1000",
+        "acid-reaction-high-days", "acid-reaction-high-weeks", "acid-reaction-low-days", "acid-reaction-low-weeks",
         "cardinal-temperature",
+        "crop-ph-four", "crop-ph-minimum", "crop-ph-minimum-high", "crop-ph-optimum-high", "crop-ph-optimum-low", "crop-ph-target",
+        "fertiliser-acidity", "fertiliser-nitrogen", "medium-rate", "medium-rate-high", "medium-rate-lb",
         "base-temperature", "development-threshold", "development-time", "stage-high", "stage-low", "upper-temperature",
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "critical-temperature.bud-need-high", "critical-temperature.bud-need-low",
@@ -43,6 +52,9 @@ public static class Calculations
         "hardiness-bound-high-C", "hardiness-bound-high-F", "hardiness-bound-low-C", "hardiness-bound-low-F",
         "hazard.result",
         "huglin-class", "huglin-coefficient",
+        "lime_fineness_class", "lime_fineness_weight", "lime_german_maintenance", "lime_german_most", "lime_german_target",
+        "lime_iowa", "lime_oregon_sikora", "lime_range_high", "lime_range_low", "lime_sieve_opening",
+        "lime_uk_per_ph_unit", "lime_us_per_ph_unit", "wood_ash_limit",
         "light-requirement-high", "light-requirement-low", "meter-requirement-high", "meter-requirement-low",
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
         "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",

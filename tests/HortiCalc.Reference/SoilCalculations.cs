@@ -121,6 +121,11 @@ internal static class SoilCalculations
         nameof(LimeSplit.UkArable) => LimeSplit.UkArable,
         nameof(LimeSplit.Ireland) => LimeSplit.Ireland,
         nameof(LimeSplit.MissouriSurface) => LimeSplit.MissouriSurface,
+        nameof(LimeSplit.PennStateForage) => LimeSplit.PennStateForage,
+        nameof(LimeSplit.OregonTopDressing) => LimeSplit.OregonTopDressing,
+        nameof(LimeSplit.GardenSite) => LimeSplit.GardenSite,
+        nameof(LimeSplit.GermanSand) => LimeSplit.GermanSand,
+        nameof(LimeSplit.GermanClay) => LimeSplit.GermanClay,
         string other => throw new FormatException($"'{other}' is no rule."),
     };
 

@@ -72,6 +72,9 @@ namespace HortiCalc.Json;
         typeof(GerminationResponseConverter),
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
+        typeof(ElectricConductivityConverter),
+        typeof(ReciprocalLengthConverter),
+        typeof(WaterRateConverter),
         typeof(SaturationVapourPressureConverter),
         typeof(PsychrometerConverter),
         typeof(AirPressureMethodConverter),
@@ -81,9 +84,15 @@ namespace HortiCalc.Json;
         typeof(RowCoverConverter),
         typeof(MixRatioConverter),
         typeof(LimingMethodConverter),
+        typeof(FinenessSchemeConverter),
+        typeof(AcidifyingMethodConverter),
+        typeof(PhConversionConverter),
+        typeof(PhMeanMethodConverter),
 
         // An application's own options hold these too, so that an enumeration is a word there as it is here.
         typeof(JsonStringEnumConverter<AccumulationUnit>),
+        typeof(JsonStringEnumConverter<AcidForm>),
+        typeof(JsonStringEnumConverter<AcidityBasis>),
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
@@ -102,15 +111,20 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
         typeof(JsonStringEnumConverter<IngredientClass>),
+        typeof(JsonStringEnumConverter<GermanLandUse>),
+        typeof(JsonStringEnumConverter<GermanSoilGroup>),
         typeof(JsonStringEnumConverter<LandSetting>),
         typeof(JsonStringEnumConverter<LimeForm>),
+        typeof(JsonStringEnumConverter<LimeIndex>),
         typeof(JsonStringEnumConverter<LimeShares>),
         typeof(JsonStringEnumConverter<MeasurementSystem>),
+        typeof(JsonStringEnumConverter<MediumRatePurpose>),
         typeof(JsonStringEnumConverter<MissingDays>),
         typeof(JsonStringEnumConverter<MixUse>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
+        typeof(JsonStringEnumConverter<PhSolution>),
         typeof(JsonStringEnumConverter<PlanRisk>),
         typeof(JsonStringEnumConverter<PlanStep>),
         typeof(JsonStringEnumConverter<PotExposure>),
@@ -120,6 +134,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
+        typeof(JsonStringEnumConverter<UkSoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
@@ -170,6 +185,45 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(LimeRequirement))]
 [JsonSerializable(typeof(LimeSplit))]
 [JsonSerializable(typeof(LimeSchedule))]
+[JsonSerializable(typeof(LimeComparison))]
+[JsonSerializable(typeof(LimeRefusal))]
+[JsonSerializable(typeof(SoilCations))]
+[JsonSerializable(typeof(LimeComposition))]
+[JsonSerializable(typeof(SieveAnalysis))]
+[JsonSerializable(typeof(SievePassing))]
+[JsonSerializable(typeof(FinenessClass))]
+[JsonSerializable(typeof(FinenessScheme))]
+[JsonSerializable(typeof(LimingProduct))]
+[JsonSerializable(typeof(LimeMaterialRange))]
+[JsonSerializable(typeof(LimeTimeFact))]
+[JsonSerializable(typeof(GermanLimeAdvice))]
+[JsonSerializable(typeof(GermanSoilGroup))]
+[JsonSerializable(typeof(GermanLandUse))]
+[JsonSerializable(typeof(LimeIndex))]
+[JsonSerializable(typeof(AcidifyingMethod))]
+[JsonSerializable(typeof(AcidifyingMaterial))]
+[JsonSerializable(typeof(AcidEquivalent))]
+[JsonSerializable(typeof(AcidRequirement))]
+[JsonSerializable(typeof(AcidLimit))]
+[JsonSerializable(typeof(AcidSchedule))]
+[JsonSerializable(typeof(AcidRefusal))]
+[JsonSerializable(typeof(AcidComparison))]
+[JsonSerializable(typeof(AcidReactionTime))]
+[JsonSerializable(typeof(FertilizerAcidity))]
+[JsonSerializable(typeof(MediumRate))]
+[JsonSerializable(typeof(PhConversion))]
+[JsonSerializable(typeof(PhMeanMethod))]
+[JsonSerializable(typeof(PhLayer))]
+[JsonSerializable(typeof(SolutionPart))]
+[JsonSerializable(typeof(MediumPart))]
+[JsonSerializable(typeof(CropPh))]
+[JsonSerializable(typeof(CropPhComparison))]
+[JsonSerializable(typeof(ParticleSizes))]
+[JsonSerializable(typeof(AustralianFieldGrade))]
+[JsonSerializable(typeof(Estimate<SoilTexture>))]
+[JsonSerializable(typeof(Estimate<UkSoilTexture>))]
+[JsonSerializable(typeof(Estimate<WaterRate>))]
+[JsonSerializable(typeof(WaterRate))]
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]

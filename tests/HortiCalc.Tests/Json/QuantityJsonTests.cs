@@ -37,6 +37,13 @@ public class QuantityJsonTests
         { typeof(VolumetricHeatCapacity), "heat capacity by volume", "J/(m³·K)" },
         { typeof(Pressure), "pressure", "kPa" },
         { typeof(RelativeHumidity), "relative humidity", "%" },
+<<<<<<< HEAD
+        { typeof(Speed), "speed", "m/s" },
+=======
+        { typeof(ElectricConductivity), "electric conductivity", "mS/cm" },
+        { typeof(ReciprocalLength), "number per length", "1/m" },
+        { typeof(WaterRate), "water rate", "mm/h" },
+>>>>>>> texture
         { typeof(Irradiation), "radiation on an area", "kJ/m²" },
         { typeof(Irradiance), "power of radiation on an area", "W/m²" },
         { typeof(Illuminance), "illuminance", "lx" },

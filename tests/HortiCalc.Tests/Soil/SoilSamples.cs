@@ -38,7 +38,22 @@ internal static class SoilSamples
         ExchangeableAcidity = ExchangeableCharge.FromMilliequivalentsPer100Grams(acidity),
         BufferAcidity = VolumetricCharge.FromMilliequivalentsPer100CubicCentimetres(acidity),
         MehlichBufferPh = new Ph(6),
+        SmpBufferPh = new Ph(6.2),
+        SikoraBufferPh = new Ph(6.1),
+        AdamsEvansBufferPh = new Ph(7.6),
+        Cations = Cations(1, 0.5, 1, acidity),
+        CationExchangeCapacity = ExchangeableCharge.FromMilliequivalentsPer100Grams(8),
+        ExtractableCalcium = MassFraction.FromMilligramsPerKilogram(400),
+        LimeBufferCapacity = MassFraction.FromMilligramsPerKilogram(400),
+        BulkDensity = Density.FromKilogramsPerCubicMeter(1300),
     };
+
+    public static SoilCations Cations(double calcium, double magnesium, double aluminium, double potentialAcidity) => new(
+        VolumetricCharge.FromCentimolesPerLitre(calcium),
+        VolumetricCharge.FromCentimolesPerLitre(magnesium),
+        VolumetricCharge.FromCentimolesPerLitre(0),
+        VolumetricCharge.FromCentimolesPerLitre(aluminium),
+        VolumetricCharge.FromCentimolesPerLitre(potentialAcidity));
 
     public static LimeRequirement Given(double gramsPerSquareMetre, LimingMaterial? material = null, Length? depth = null) =>
         Liming.FromRecommendation(
@@ -59,5 +74,6 @@ internal static class SoilSamples
     [
         LimeSplit.PennStateGarden, LimeSplit.PennStateLawn, LimeSplit.PennStateGreen, LimeSplit.NorthCarolinaLawn,
         LimeSplit.UkGrassland, LimeSplit.UkArable, LimeSplit.Ireland, LimeSplit.MissouriSurface,
+        LimeSplit.PennStateForage, LimeSplit.OregonTopDressing, LimeSplit.GardenSite, LimeSplit.GermanSand, LimeSplit.GermanClay,
     ];
 }

@@ -66,7 +66,7 @@ public class SprinklingProperties
     [Property]
     public void StartTemperature_BetweenLinesOfTheTables_LiesBetweenThem(AnyShare share)
     {
-        double dewPoint = -8.3 + (8.3 - 1.1) * share.Share;
+        double dewPoint = Math.Clamp(-8.3 + (8.3 - 1.1) * share.Share, -8.3, -1.1);
         Assert.InRange(Start(dewPoint, 0, method: SprinklerStartMethod.OntarioTable), 0, 4.4);
         double drier = Math.Max(-8.3, dewPoint - 0.2);
         Assert.True(Start(drier, 0, method: SprinklerStartMethod.OntarioTable) >= Start(dewPoint, 0, method: SprinklerStartMethod.OntarioTable));
