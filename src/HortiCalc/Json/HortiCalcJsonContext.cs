@@ -134,7 +134,6 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
-        typeof(JsonStringEnumConverter<UkSoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
@@ -221,7 +220,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(ParticleSizes))]
 [JsonSerializable(typeof(AustralianFieldGrade))]
 [JsonSerializable(typeof(Estimate<SoilTexture>))]
-[JsonSerializable(typeof(Estimate<UkSoilTexture>))]
 [JsonSerializable(typeof(Estimate<WaterRate>))]
 [JsonSerializable(typeof(WaterRate))]
 

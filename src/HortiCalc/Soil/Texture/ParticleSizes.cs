@@ -13,7 +13,6 @@ namespace HortiCalc.Soil;
 /// <example><code>
 /// ParticleSizes garden = new(sand: MassFraction.FromPercent(40), silt: MassFraction.FromPercent(42), clay: MassFraction.FromPercent(18));
 /// Console.WriteLine(SoilTextures.Classify(garden).Value);      // Loam
-/// Console.WriteLine(SoilTextures.ClassifyUk(garden).Value);    // ClayLoam
 /// </code></example>
 public sealed record ParticleSizes : IFormattable
 {

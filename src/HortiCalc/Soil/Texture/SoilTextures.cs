@@ -3,9 +3,9 @@ using HortiCalc.Units;
 
 namespace HortiCalc.Soil;
 
-/// <summary>The texture class of a soil from its particle sizes, by the triangles of the United States and of England and Wales.</summary>
+/// <summary>The texture class of a soil from its particle sizes, by the triangle of the US Department of Agriculture.</summary>
 /// <remarks>
-/// The classes of a triangle fill it without gap or overlap. On a shared edge a soil belongs to the class of more clay, and of more silt; on the
+/// The classes fill the triangle without gap or overlap. On a shared edge a soil belongs to the class of more clay, and of more silt; on the
 /// USDA edges of 45 and 52 % of sand to the class of less sand, on that of 20 % to silty clay loam.
 /// </remarks>
 public static class SoilTextures
@@ -21,11 +21,4 @@ public static class SoilTextures
     /// </code></example>
     public static Estimate<SoilTexture> Classify(ParticleSizes particles) =>
         new(TextureRules.Find(TextureRules.Usda, Guard.NotNull(particles)), TextureEvidence.Usda);
-
-    /// <summary>The class of England and Wales.</summary>
-    /// <param name="particles">Sand, silt up to 60 µm, and clay.</param>
-    /// <returns>The class.</returns>
-    /// <exception cref="ArgumentNullException">There are no particles.</exception>
-    public static Estimate<UkSoilTexture> ClassifyUk(ParticleSizes particles) =>
-        new(TextureRules.Find(TextureRules.Uk, Guard.NotNull(particles)), TextureEvidence.Uk, cautions: [TextureEvidence.UkSilt]);
 }

@@ -17,23 +17,6 @@ internal static class TextureEvidence
             "https://github.com/newdale/onsoilsurvey/blob/master/R/oss.texture.R"),
         new Domain("mineral part below 2 mm, silt from 2 to 50 µm; not for peat and other organic soils"));
 
-    public static readonly Method Uk = new(
-        "texture.england-and-wales",
-        "texture class of England and Wales by bounds of sand, silt and clay",
-        new Source(
-            "england-wales-texture-triangle",
-            "Corner points of the texture triangle of the Soil Survey of England and Wales",
-            "open table of texture triangles (J. Moeys)",
-            null,
-            "https://github.com/julienmoeys/soiltexture/blob/8f3df3525eb5d971f21e820f5088f9eb89655647/pkg/soiltexture/R/soiltexture.R"),
-        new Domain("mineral part below 2 mm, silt from 2 to 60 µm; not for peat and other organic soils"));
-
-    public static readonly Caution UkSilt = new(
-        "texture.silt-limit",
-        CautionLevel.Note,
-        "The class holds where silt was counted up to 60 µm; a report that counts it up to 50 or 20 µm shows less silt and more sand.",
-        Uk.Source);
-
     public static readonly Source AustralianGrades = new(
         "australian-field-texture-grades",
         "Field Soil Texture Grades",

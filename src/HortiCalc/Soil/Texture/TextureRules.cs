@@ -22,24 +22,6 @@ internal static class TextureRules
         (SoilTexture.Clay, (sand, silt, clay) => From(clay, 40) && UpTo(sand, 45) && Below(silt, 40)),
     ];
 
-    // The source gives corners and leaves the edges open. As in the USDA rules the edge of clay belongs to the class of more clay, that of sand to
-    // the class of more sand, that of silt to the class of more silt.
-    public static readonly (UkSoilTexture Class, Func<double, double, double, bool> Holds)[] Uk =
-    [
-        (UkSoilTexture.Sand, (sand, silt, clay) => Below(silt + 1.5 * clay, 15)),
-        (UkSoilTexture.LoamySand, (sand, silt, clay) => From(silt + 1.5 * clay, 15) && Below(silt + 2 * clay, 30)),
-        (UkSoilTexture.SandyLoam, (sand, silt, clay) => Below(clay, 18) && From(sand, 50) && From(silt + 2 * clay, 30)),
-        (UkSoilTexture.SandySiltLoam, (sand, silt, clay) => Below(clay, 18) && From(sand, 20) && Below(sand, 50)),
-        (UkSoilTexture.SiltLoam, (sand, silt, clay) => Below(clay, 18) && Below(sand, 20)),
-        (UkSoilTexture.SandyClayLoam, (sand, silt, clay) => From(clay, 18) && Below(clay, 30) && From(sand, 50)),
-        (UkSoilTexture.ClayLoam, (sand, silt, clay) =>
-            From(clay, 18) && Below(clay, 35) && From(sand, 20) && (Below(clay, 30) ? Below(sand, 50) : From(silt, 20))),
-        (UkSoilTexture.SiltyClayLoam, (sand, silt, clay) => From(clay, 18) && Below(clay, 35) && Below(sand, 20)),
-        (UkSoilTexture.SandyClay, (sand, silt, clay) => From(clay, 30) && (Below(clay, 35) ? Below(silt, 20) && From(sand, 20) : From(sand, 45))),
-        (UkSoilTexture.SiltyClay, (sand, silt, clay) => From(clay, 35) && From(silt, 45)),
-        (UkSoilTexture.Clay, (sand, silt, clay) => From(clay, 35) && Below(silt, 45) && Below(sand, 45)),
-    ];
-
     public static T Find<T>((T Class, Func<double, double, double, bool> Holds)[] rules, ParticleSizes particles)
     {
         foreach ((T name, Func<double, double, double, bool> holds) in rules)

@@ -18,33 +18,8 @@ public class TextureClassTests
                 double c = clay / 5.0;
                 double z = Math.Round(100 - s - c, 9, MidpointRounding.AwayFromZero);
                 Assert.Single(TextureRules.Usda, rule => rule.Holds(s, z, c));
-                Assert.Single(TextureRules.Uk, rule => rule.Holds(s, z, c));
             }
         }
-    }
-
-    // A point a hair inside of a class, from each corner of its published polygon towards the middle of it.
-    [Theory]
-    [InlineData(UkSoilTexture.Clay, "100,0|55,45|35,45|35,20|55,0")]
-    [InlineData(UkSoilTexture.SandyClay, "55,45|30,70|30,50|35,45")]
-    [InlineData(UkSoilTexture.SiltyClay, "55,0|35,20|35,0")]
-    [InlineData(UkSoilTexture.ClayLoam, "35,45|30,50|18,50|18,20|35,20")]
-    [InlineData(UkSoilTexture.SiltyClayLoam, "35,20|18,20|18,0|35,0")]
-    [InlineData(UkSoilTexture.SandyClayLoam, "30,70|18,82|18,50|30,50")]
-    [InlineData(UkSoilTexture.SandyLoam, "18,82|15,85|0,70|0,50|18,50")]
-    [InlineData(UkSoilTexture.SandySiltLoam, "18,50|0,50|0,20|18,20")]
-    [InlineData(UkSoilTexture.SiltLoam, "18,20|0,20|0,0|18,0")]
-    [InlineData(UkSoilTexture.LoamySand, "15,85|10,90|0,85|0,70")]
-    [InlineData(UkSoilTexture.Sand, "10,90|0,100|0,85")]
-    public void ClassifyUk_JustInsideEveryPublishedCorner_IsTheClass(UkSoilTexture expected, string clayAndSand)
-    {
-        (double Clay, double Sand)[] corners = [.. clayAndSand.Split('|').Select(pair => pair.Split(','))
-            .Select(pair => (double.Parse(pair[0], System.Globalization.CultureInfo.InvariantCulture), double.Parse(pair[1], System.Globalization.CultureInfo.InvariantCulture)))];
-        double clay = corners.Average(corner => corner.Clay);
-        double sand = corners.Average(corner => corner.Sand);
-
-        Assert.All(corners, corner =>
-            Assert.Equal(expected, SoilTextures.ClassifyUk(Of(corner.Sand + (sand - corner.Sand) / 100, corner.Clay + (clay - corner.Clay) / 100)).Value));
     }
 
     // Mean sand and clay of the classes over 2128 samples, https://github.com/UW-Hydro/VIC (soiltext.md).
@@ -78,7 +53,6 @@ public class TextureClassTests
     {
         RoundTrip(Of(40, 18));
         RoundTrip(SoilTextures.Classify(Of(40, 18)));
-        RoundTrip(SoilTextures.ClassifyUk(Of(40, 18)));
         Assert.All(AustralianFieldGrades.All, RoundTrip);
     }
 
