@@ -53,6 +53,7 @@ public partial class ProvenanceTests
         ["daly-2012-hardiness"] = "defines the mean annual extreme minimum; counted winters check it",
         ["cibse-surface-resistance"] = "gives the film of air; a numerical solution of the heat equation checks the pot",
         ["knox-2017-wet-bulb"] = "prints the one-third rule; the psychrometric equation checks it near 0 °C",
+        ["usda-texture-boundaries"] = "prints bounds and no soils; the partition of the triangle and published mean soils check them",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
         ["day-1985"] = "describes the continuation with past years; an independent computation checks it",
         ["hyndman-fan-1996"] = "lists the ranks; an independent implementation of them checks the dates",
