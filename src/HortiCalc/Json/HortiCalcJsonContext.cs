@@ -72,8 +72,6 @@ namespace HortiCalc.Json;
         typeof(GerminationResponseConverter),
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
-        typeof(ElectricConductivityConverter),
-        typeof(ReciprocalLengthConverter),
         typeof(WaterRateConverter),
         typeof(SaturationVapourPressureConverter),
         typeof(PsychrometerConverter),
