@@ -157,7 +157,8 @@ public static class Daylight
     /// <param name="dayLength">The length, from 0 to 24 h.</param>
     /// <param name="method">What counts as day; a critical length holds with the definition it was measured with.</param>
     /// <returns>
-    /// The crossings, each on the first day on its other side. A first day that is long enough is no crossing unless the day before it was shorter.
+    /// The crossings, each on the first day on its other side. A first day that is long enough is no crossing unless the day before it was shorter,
+    /// which cannot be told where the method was not published for the year of that day.
     /// </returns>
     /// <exception cref="ArgumentNullException">The method is <see langword="null"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
@@ -176,7 +177,7 @@ public static class Daylight
         double hours = Guard.Within(Boundary.Days(dayLength) * 24, 0, 24, "h", nameof(dayLength));
         List<PhotoperiodCrossing> crossings = [];
         int reached = 0;
-        bool? wasLong = span.From > DateOnly.MinValue ? IsLong(span.From.DayNumber - 1) : null;
+        bool? wasLong = span.From > DateOnly.MinValue && method.Holds(span.From.AddDays(-1)) ? IsLong(span.From.DayNumber - 1) : null;
         for (int day = span.From.DayNumber; day <= span.To.DayNumber; day++)
         {
             bool isLong = IsLong(day);

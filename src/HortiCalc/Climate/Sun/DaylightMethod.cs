@@ -92,6 +92,9 @@ public sealed record DaylightMethod
         }
     }
 
+    /// <summary>Whether the method was published for the year of a date.</summary>
+    internal bool Holds(DateOnly date) => Evidence.Domain.Contains("date", date.Year);
+
     /// <summary>At noon of Greenwich.</summary>
     internal double DeclinationRadians(DateOnly date) => isOneSine
         ? Fao56Sun.DeclinationRadians(date.DayOfYear)
@@ -115,5 +118,5 @@ public sealed record DaylightMethod
     }
 
     private static DaylightMethod ByPosition(string key, string name, string conditions, double altitudeDegrees) => new(
-        key, name, SunEvidence.Noaa, conditions, altitudeDegrees, false, new DomainLimit("date", FirstYear, LastYear, "year"));
+        key, name, SunEvidence.Noaa, conditions, altitudeDegrees, false, new DomainLimit("date", FirstYear, LastYear, ""));
 }

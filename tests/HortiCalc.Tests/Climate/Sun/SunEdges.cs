@@ -112,6 +112,21 @@ public class SunEdges
     }
 
     [Fact]
+    public void Crossings_DayBeforeTheSpanIsBeforeTheMethod_IsNotLookedAt()
+    {
+        DateOnly first = new(1900, 1, 1);
+        Duration justReached = Daylight.Length(Garden.Latitude, first, DaylightMethod.Almanac).Value - Duration.FromSeconds(10);
+
+        Assert.Empty(Daylight.Crossings(Garden.Latitude, new DateSpan(first, first.AddDays(30)), justReached, DaylightMethod.Almanac).Value.Crossings);
+    }
+
+    [Fact]
+    public void Length_YearBeforeTheMethod_SaysWhichYears() => Assert.StartsWith(
+        "date was 1899; allowed: from 1900 to 2100, which is what",
+        Assert.Throws<ArgumentOutOfRangeException>(() => Daylight.Length(Garden.Latitude, new DateOnly(1899, 12, 31), DaylightMethod.Almanac)).Message,
+        StringComparison.Ordinal);
+
+    [Fact]
     public void Crossings_CalendarOfOneSine_ReachesTheEndsOfTheCalendar()
     {
         PhotoperiodCrossings all = Daylight.Crossings(
