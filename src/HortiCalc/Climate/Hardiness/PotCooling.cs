@@ -12,8 +12,8 @@ namespace HortiCalc.Climate;
 /// The heat equation of a cylinder with a film of air around it is solved by its series (the product of that of an endless cylinder and that of
 /// a plate), each term of which follows the air as a first-order lag; air temperatures are joined by straight lines from hour to hour. The wall
 /// of the pot is taken for thin. Left out: the heat that water gives off as it freezes, which holds a moist medium near 0 °C for hours, sunshine
-/// on the wall, and the sky's cold, which can bring a surface below the temperature of the air. Below 0 °C the real pot is warmer, so that the
-/// answer errs on the side of care.
+/// on the wall, and the sky's cold, which can bring a surface below the temperature of the air. While its water freezes the real pot is warmer than
+/// this; under a clear sky, and while it thaws, it can be colder.
 /// </para>
 /// </remarks>
 /// <example><code>
@@ -45,8 +45,14 @@ public sealed record PotCooling : IFormattable
     private static readonly Caution FreezingLeftOut = new(
         "pot.freezing-left-out",
         CautionLevel.Note,
-        "The heat of freezing water is left out: a moist medium stays near 0 °C for hours longer than this.",
+        "The heat of freezing water is left out: a moist medium stays near 0 °C for hours longer than this, as it freezes and as it thaws.",
         Source.CommonPractice("pot-freezing", "wet medium freezes later than dry"));
+
+    private static readonly Caution ClearSky = new(
+        "pot.clear-sky-left-out",
+        CautionLevel.Care,
+        "The cold of a clear sky is left out: on a clear calm night a pot in the open becomes colder than this.",
+        Source.CommonPractice("pot-clear-sky", "surfaces under a clear sky cool below the air"));
 
     private static readonly Caution WallRoots = new(
         "pot.roots-at-the-wall",
@@ -119,7 +125,7 @@ public sealed record PotCooling : IFormattable
         double[] wallCelsius = new double[air.Count];
         modes.Follow(air.Celsius, startCelsius, coreCelsius, wallCelsius);
         Estimate<HourlyTemperatures> At(double[] celsius, params Caution[] cautions) =>
-            new(HourlyTemperatures.OfCelsius(air.Start, celsius), Cylinder, cautions: [FreezingLeftOut, .. cautions]);
+            new(HourlyTemperatures.OfCelsius(air.Start, celsius), Cylinder, cautions: [FreezingLeftOut, ClearSky, .. cautions]);
         return new PotTemperatures(At(wallCelsius, WallRoots), At(coreCelsius));
     }
 

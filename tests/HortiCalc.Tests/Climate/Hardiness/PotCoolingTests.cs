@@ -125,6 +125,8 @@ public class PotCoolingTests
         Assert.Equal(1, pot.HoursAtWallAtOrBelow(lowest));
         Assert.Equal(pot.Wall.Value.Count, pot.HoursAtWallAtOrBelow(Temperature.FromDegreesCelsius(20)));
         Assert.Contains(pot.Wall.Cautions, caution => caution.Code == "pot.roots-at-the-wall");
+        Assert.Contains(pot.Wall.Cautions, caution => caution.Code == "pot.clear-sky-left-out");
+        Assert.Contains(pot.Core.Cautions, caution => caution.Code == "pot.clear-sky-left-out");
     }
 
     [Theory]
