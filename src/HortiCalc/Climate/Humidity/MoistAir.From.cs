@@ -22,10 +22,10 @@ public sealed partial record MoistAir
     public static MoistAir FromRelativeHumidity(
         Temperature temperature, AirHumidity relativeHumidity, Pressure airPressure, SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
-        SaturationCurve water = place.Saturation.Water;
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        SaturationCurve water = given.Saturation.Water;
         double share = Share(relativeHumidity, nameof(relativeHumidity));
-        return new MoistAir(place, share * water.Kilopascals(water.Require(place.Celsius, nameof(temperature))), nameof(relativeHumidity));
+        return new MoistAir(given, share * water.Kilopascals(water.Require(given.Celsius, nameof(temperature))), nameof(relativeHumidity));
     }
 
     /// <summary>Moist air below freezing by its relative humidity over ice, as engineers' charts have it.</summary>
@@ -39,10 +39,10 @@ public sealed partial record MoistAir
     public static MoistAir FromRelativeHumidityOverIce(
         Temperature temperature, AirHumidity relativeHumidity, Pressure airPressure, SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
-        SaturationCurve ice = place.Saturation.RequireIce();
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        SaturationCurve ice = given.Saturation.RequireIce();
         double share = Share(relativeHumidity, nameof(relativeHumidity));
-        return new MoistAir(place, share * ice.Kilopascals(ice.Require(place.Celsius, nameof(temperature))), nameof(relativeHumidity));
+        return new MoistAir(given, share * ice.Kilopascals(ice.Require(given.Celsius, nameof(temperature))), nameof(relativeHumidity));
     }
 
     /// <summary>Moist air by its dew point.</summary>
@@ -55,8 +55,8 @@ public sealed partial record MoistAir
     public static MoistAir FromDewPoint(
         Temperature temperature, Temperature dewPoint, Pressure airPressure, SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
-        return place.SaturatedAt(place.Saturation.Water, dewPoint, nameof(dewPoint));
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        return given.SaturatedAt(given.Saturation.Water, dewPoint, nameof(dewPoint));
     }
 
     /// <summary>Moist air by its frost point.</summary>
@@ -70,8 +70,8 @@ public sealed partial record MoistAir
     public static MoistAir FromFrostPoint(
         Temperature temperature, Temperature frostPoint, Pressure airPressure, SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
-        return place.SaturatedAt(place.Saturation.RequireIce(), frostPoint, nameof(frostPoint));
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        return given.SaturatedAt(given.Saturation.RequireIce(), frostPoint, nameof(frostPoint));
     }
 
     /// <summary>Moist air by what a wet thermometer reads, with water on the bulb.</summary>
@@ -97,12 +97,12 @@ public sealed partial record MoistAir
         Psychrometer? psychrometer = null,
         SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
-        SaturationCurve water = place.Saturation.Water;
-        double wetCelsius = place.NotAbove(water, wetBulb, nameof(wetBulb));
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        SaturationCurve water = given.Saturation.Water;
+        double wetCelsius = given.NotAbove(water, wetBulb, nameof(wetBulb));
         double vapour = (psychrometer ?? Psychrometer.Ventilated)
-            .Kilopascals(water.Kilopascals(wetCelsius), place.Celsius, wetCelsius, place.AirKilopascals);
-        return new MoistAir(place, place.NotDry(vapour, wetCelsius, nameof(wetBulb)), nameof(wetBulb));
+            .Kilopascals(water.Kilopascals(wetCelsius), given.Celsius, wetCelsius, given.AirKilopascals);
+        return new MoistAir(given, given.NotDry(vapour, wetCelsius, nameof(wetBulb)), nameof(wetBulb));
     }
 
     /// <summary>Moist air by what a wet thermometer reads, with ice on the bulb.</summary>
@@ -123,13 +123,13 @@ public sealed partial record MoistAir
         Psychrometer? psychrometer = null,
         SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
-        SaturationCurve ice = place.Saturation.RequireIce();
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        SaturationCurve ice = given.Saturation.RequireIce();
         Psychrometer aired = psychrometer ?? Psychrometer.Ventilated;
         aired.RequireIce();
-        double wetCelsius = place.NotAbove(ice, iceBulb, nameof(iceBulb));
-        double vapour = aired.KilopascalsOverIce(ice.Kilopascals(wetCelsius), place.Celsius, wetCelsius, place.AirKilopascals);
-        return new MoistAir(place, place.NotDry(vapour, wetCelsius, nameof(iceBulb)), nameof(iceBulb));
+        double wetCelsius = given.NotAbove(ice, iceBulb, nameof(iceBulb));
+        double vapour = aired.KilopascalsOverIce(ice.Kilopascals(wetCelsius), given.Celsius, wetCelsius, given.AirKilopascals);
+        return new MoistAir(given, given.NotDry(vapour, wetCelsius, nameof(iceBulb)), nameof(iceBulb));
     }
 
     /// <summary>Moist air by the mass of water for a mass of dry air.</summary>
@@ -142,9 +142,9 @@ public sealed partial record MoistAir
     public static MoistAir FromMixingRatio(
         Temperature temperature, Ratio mixingRatio, Pressure airPressure, SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
         double ratio = Guard.Positive(Boundary.Fraction(mixingRatio), "kg/kg", nameof(mixingRatio));
-        return new MoistAir(place, MoistAirKernels.VapourKilopascals(ratio, place.AirKilopascals), nameof(mixingRatio));
+        return new MoistAir(given, MoistAirKernels.VapourKilopascals(ratio, given.AirKilopascals), nameof(mixingRatio));
     }
 
     /// <summary>Moist air by the mass of water in a mass of it.</summary>
@@ -157,9 +157,9 @@ public sealed partial record MoistAir
     public static MoistAir FromSpecificHumidity(
         Temperature temperature, MassFraction specificHumidity, Pressure airPressure, SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
         double share = Guard.Between(Boundary.MassFraction(specificHumidity), 0, 1, "kg/kg", nameof(specificHumidity));
-        return new MoistAir(place, MoistAirKernels.VapourKilopascals(share / (1 - share), place.AirKilopascals), nameof(specificHumidity));
+        return new MoistAir(given, MoistAirKernels.VapourKilopascals(share / (1 - share), given.AirKilopascals), nameof(specificHumidity));
     }
 
     /// <summary>Moist air by the mass of water in a volume of it.</summary>
@@ -172,9 +172,9 @@ public sealed partial record MoistAir
     public static MoistAir FromAbsoluteHumidity(
         Temperature temperature, MassConcentration absoluteHumidity, Pressure airPressure, SaturationVapourPressure? saturation = null)
     {
-        Place place = Place.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
+        Given given = Given.Of(temperature, airPressure, saturation ?? SaturationVapourPressure.Wmo);
         double grams = Guard.Positive(Boundary.MilligramsPerLitre(absoluteHumidity), "g/m³", nameof(absoluteHumidity));
-        return new MoistAir(place, MoistAirKernels.VapourKilopascalsOf(grams, place.Celsius), nameof(absoluteHumidity));
+        return new MoistAir(given, MoistAirKernels.VapourKilopascalsOf(grams, given.Celsius), nameof(absoluteHumidity));
     }
 
     private static double Share(AirHumidity relativeHumidity, string parameter)
@@ -184,7 +184,7 @@ public sealed partial record MoistAir
     }
 
     /// <summary>What every factory is given: the temperature, the barometer and the formula, checked once.</summary>
-    private readonly struct Place
+    private readonly struct Given
     {
         public required Temperature Temperature { get; init; }
 
@@ -199,7 +199,7 @@ public sealed partial record MoistAir
         /// <summary>The vapour pressure of saturation: over water, or over ice where the source has nothing over water that cold.</summary>
         public required double SaturationKilopascals { get; init; }
 
-        public static Place Of(Temperature temperature, Pressure airPressure, SaturationVapourPressure saturation)
+        public static Given Of(Temperature temperature, Pressure airPressure, SaturationVapourPressure saturation)
         {
             SaturationCurve curve = Guard.NotNull(saturation).Water;
             Temperature air = HouseUnits.Normalise(temperature);
@@ -208,7 +208,7 @@ public sealed partial record MoistAir
                 curve = saturation.Ice;
             double saturationCelsius = curve.Require(celsius, nameof(temperature));
             Pressure barometer = HouseUnits.Normalise(airPressure);
-            return new Place
+            return new Given
             {
                 Temperature = air,
                 AirPressure = barometer,

@@ -42,24 +42,24 @@ public sealed partial record MoistAir : IFormattable, IDisplayable
     /// <exception cref="ArgumentOutOfRangeException">A value is out of its range, or the formula was not published for the temperature.</exception>
     /// <exception cref="ArgumentNullException">The formula is <see langword="null"/>.</exception>
     public MoistAir(Temperature temperature, Pressure vapourPressure, Pressure airPressure, SaturationVapourPressure saturation)
-        : this(Place.Of(temperature, airPressure, saturation), Boundary.Kilopascals(vapourPressure), nameof(vapourPressure))
+        : this(Given.Of(temperature, airPressure, saturation), Boundary.Kilopascals(vapourPressure), nameof(vapourPressure))
     {
     }
 
-    private MoistAir(Place place, double vapourKilopascals, string parameter)
+    private MoistAir(Given given, double vapourKilopascals, string parameter)
     {
-        Saturation = place.Saturation;
-        celsius = place.Celsius;
-        airKilopascals = place.AirKilopascals;
-        this.vapourKilopascals = vapourKilopascals > 0 && vapourKilopascals <= place.SaturationKilopascals * (1 + Hair) && vapourKilopascals < airKilopascals
+        Saturation = given.Saturation;
+        celsius = given.Celsius;
+        airKilopascals = given.AirKilopascals;
+        this.vapourKilopascals = vapourKilopascals > 0 && vapourKilopascals <= given.SaturationKilopascals * (1 + Hair) && vapourKilopascals < airKilopascals
             ? vapourKilopascals
             : throw Guard.Refused(
                 parameter,
                 vapourKilopascals,
                 "kPa of vapour",
-                $"above 0 kPa, up to {Guard.Number(Math.Min(place.SaturationKilopascals, airKilopascals))} kPa, saturated at {Guard.Number(celsius)} °C");
-        Temperature = place.Temperature;
-        AirPressure = place.AirPressure;
+                $"above 0 kPa, up to {Guard.Number(Math.Min(given.SaturationKilopascals, airKilopascals))} kPa, saturated at {Guard.Number(celsius)} °C");
+        Temperature = given.Temperature;
+        AirPressure = given.AirPressure;
         VapourPressure = Pressure.FromKilopascals(vapourKilopascals);
     }
 
