@@ -29,7 +29,7 @@ public static class CanadianHardiness
         "hardiness.canadian-index", "Canadian hardiness index", Formula, new Domain("the climates of Canada; normals of a station"));
 
     private static readonly Method ZoneMethod = new(
-        "hardiness.canadian-zone", "Canadian hardiness zone", Bounds, new Domain("zones 0a to 9a", new DomainLimit("index", 0, 95, "")));
+        "hardiness.canadian-zone", "Canadian hardiness zone", Bounds, new Domain("zones 0a to 9a", new DomainLimit("index", 0, 94, "")));
 
     /// <summary>The index of a climate.</summary>
     /// <param name="meanMinimumOfColdestMonth">The mean daily minimum of the coldest month.</param>
@@ -69,7 +69,7 @@ public static class CanadianHardiness
     }
 
     /// <summary>The zone of an index.</summary>
-    /// <param name="index">The index, from 0 to 95.</param>
+    /// <param name="index">The index, from 0 to 94, as far as zones are printed.</param>
     /// <returns>The zone, <c>0a</c> to <c>9a</c>: the tens are the zone, the upper five of each ten its warmer half.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The index is outside the zones.</exception>
     /// <example><code>
@@ -78,8 +78,6 @@ public static class CanadianHardiness
     public static Estimate<string> ZoneOf(double index)
     {
         ZoneMethod.Require(index, "", nameof(index));
-        if (index >= 95)
-            throw Guard.Refused(nameof(index), index, "", "from 0 to below 95");
         int half = (int)(index / 5);
         return new Estimate<string>($"{half / 2}{(half % 2 == 0 ? 'a' : 'b')}", ZoneMethod);
     }

@@ -207,7 +207,7 @@ public class HardinessTests
 
     [Theory]
     [InlineData(-1)]
-    [InlineData(95)]
+    [InlineData(94.5)]
     public void CanadianZone_BeyondTheZones_IsRefused(double index) =>
         Assert.Equal("index", Assert.Throws<ArgumentOutOfRangeException>(() => CanadianHardiness.ZoneOf(index)).ParamName);
 
