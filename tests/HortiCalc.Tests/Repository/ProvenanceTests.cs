@@ -47,7 +47,6 @@ public partial class ProvenanceTests
         ["wmo-8"] = "prints the formula; tables of dew points and an independent program check it",
         ["buck-1996"] = "prints the formula; an independent program and the other formulas check it",
         ["hyland-wexler-1983"] = "prints the equations; tables of vapour pressure and an independent grid check them",
-        ["asce-2005"] = "prints the coefficient over ice alone; the laws of the ice bulb check it",
         ["ams-psychrometric-formula"] = "prints the formula; the weather service's own tables check it",
         ["canadian-hardiness-index"] = "prints the formula and no worked climate; its terms are checked one by one",
         ["daly-2012-hardiness"] = "defines the mean annual extreme minimum; counted winters check it",

@@ -40,12 +40,14 @@ internal static class HumiditySources
         2017,
         "https://github.com/psychrometrics/psychrolib");
 
+    // The coefficient was seen in a copy without its title; that it is this publication's is from memory.
     public static Source Asce2005 { get; } = new(
         "asce-2005",
         "The ASCE Standardized Reference Evapotranspiration Equation",
         "American Society of Civil Engineers",
         2005,
-        "https://doi.org/10.1061/9780784408056");
+        "https://doi.org/10.1061/9780784408056",
+        SourceKind.FromMemory);
 
     public static Source AmsGlossary { get; } = new(
         "ams-psychrometric-formula",

@@ -112,6 +112,7 @@ public sealed record Psychrometer
     /// <summary>As <see cref="Kilopascals"/>, with ice on the bulb.</summary>
     internal double KilopascalsOverIce(double saturationKilopascals, double dryCelsius, double wetCelsius, double airKilopascals)
     {
+        // The heat of sublimation is from memory; the reference grid over ice confirms it.
         if (double.IsNaN(icePerCelsius))
             return Adiabatic(saturationKilopascals, dryCelsius, airKilopascals, 2830 - 0.24 * wetCelsius, 2830 + 1.86 * dryCelsius - 2.1 * wetCelsius, wetCelsius);
         return saturationKilopascals - icePerCelsius * (1 + risePerCelsius * wetCelsius) * airKilopascals * (dryCelsius - wetCelsius);

@@ -21,7 +21,7 @@ public sealed record SaturationVapourPressure
     /// <summary>
     /// WMO-No. 8: e = 6.112 exp(17.62 t/(243.12 + t)) hPa over water from −45 to 60 °C, 6.112 exp(22.46 t/(272.62 + t)) over ice from −65 to
     /// 0 °C. The default of <see cref="MoistAir"/>, because it is what weather services use, and it alone covers water and ice from a hard
-    /// frost to the hottest glasshouse.
+    /// frost to the hottest glasshouse. The limits of temperature are from memory.
     /// </summary>
     public static SaturationVapourPressure Wmo { get; } = new(
         Curve("saturation.wmo", "saturation over water by WMO", HumiditySources.Wmo8, "over water, also below freezing", -45, 60, new MagnusFormula(0.6112, 17.62, 243.12, 0)),
