@@ -106,6 +106,7 @@ public static class QuantityText
             Illuminance light => us
                 ? Text(Boundary.Lux(light) * Boundary.SquareMetresPerSquareFoot, "fc", style)
                 : Text(Boundary.Lux(light), "lx", style),
+            ElectricConductivity conductivity => Text(Boundary.DecisiemensPerMetre(conductivity), "dS/m", style),
             IQuantity other => Text((double)other.Value, Abbreviation(other), style),
             DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             int or long => ((IFormattable)value).ToString("N0", style.Culture),

@@ -72,6 +72,8 @@ namespace HortiCalc.Json;
         typeof(GerminationResponseConverter),
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
+        typeof(ElectricConductivityConverter),
+        typeof(ReciprocalLengthConverter),
         typeof(WaterRateConverter),
         typeof(SaturationVapourPressureConverter),
         typeof(PsychrometerConverter),
@@ -220,6 +222,9 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Estimate<SoilTexture>))]
 [JsonSerializable(typeof(Estimate<WaterRate>))]
 [JsonSerializable(typeof(WaterRate))]
+[JsonSerializable(typeof(ElectricConductivity))]
+[JsonSerializable(typeof(ReciprocalLength))]
+[JsonSerializable(typeof(Estimate<ElectricConductivity>))]
 
 // Beds
 [JsonSerializable(typeof(Estimate<Volume>))]

@@ -272,4 +272,21 @@ internal static class Boundary
         IlluminanceUnit.Kilolux => value.Value * 1000,
         _ => value.Lux,
     };
+
+    /// <summary>A decisiemens per metre is a millisiemens per centimetre.</summary>
+    public static double DecisiemensPerMetre(ElectricConductivity value) => value.Unit switch
+    {
+        ElectricConductivityUnit.MillisiemensPerCentimeter => value.Value,
+        ElectricConductivityUnit.MicrosiemensPerCentimeter => value.Value / 1000,
+        ElectricConductivityUnit.SiemensPerMeter => value.Value * 10,
+        _ => value.MillisiemensPerCentimeter,
+    };
+
+    public static double PerMetre(ReciprocalLength value) => value.Unit switch
+    {
+        ReciprocalLengthUnit.InverseMeter => value.Value,
+        ReciprocalLengthUnit.InverseCentimeter => value.Value * 100,
+        ReciprocalLengthUnit.InverseFoot => value.Value / MetresPerFoot,
+        _ => value.InverseMeters,
+    };
 }

@@ -41,7 +41,9 @@ internal static class HouseUnits
             or RelativeHumidity { Unit: RelativeHumidityUnit.Percent }
             or Irradiation { Unit: IrradiationUnit.KilojoulePerSquareMeter }
             or Irradiance { Unit: IrradianceUnit.WattPerSquareMeter }
-            or Illuminance { Unit: IlluminanceUnit.Lux } => value,
+            or Illuminance { Unit: IlluminanceUnit.Lux }
+            or ElectricConductivity { Unit: ElectricConductivityUnit.MillisiemensPerCentimeter }
+            or ReciprocalLength { Unit: ReciprocalLengthUnit.InverseMeter } => value,
         Length length => Length.FromMeters(Settled(Boundary.Metres(length))),
         Area area => Area.FromSquareMeters(Settled(Boundary.SquareMetres(area))),
         Volume volume => Volume.FromLiters(Settled(Boundary.Litres(volume))),
@@ -67,6 +69,9 @@ internal static class HouseUnits
         Irradiation radiation => Irradiation.FromKilojoulesPerSquareMeter(Settled(Boundary.KilojoulesPerSquareMetre(radiation))),
         Irradiance power => Irradiance.FromWattsPerSquareMeter(Settled(Boundary.WattsPerSquareMetre(power))),
         Illuminance light => Illuminance.FromLux(Settled(Boundary.Lux(light))),
+        ElectricConductivity conductivity =>
+            ElectricConductivity.FromMillisiemensPerCentimeter(Settled(Boundary.DecisiemensPerMetre(conductivity))),
+        ReciprocalLength number => ReciprocalLength.FromInverseMeters(Settled(Boundary.PerMetre(number))),
         IQuantity other => other.ToUnit(other.QuantityInfo.BaseUnitInfo.Value),
         _ => value,
     };

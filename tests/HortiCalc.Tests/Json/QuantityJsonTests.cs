@@ -38,6 +38,8 @@ public class QuantityJsonTests
         { typeof(Pressure), "pressure", "kPa" },
         { typeof(RelativeHumidity), "relative humidity", "%" },
         { typeof(Speed), "speed", "m/s" },
+        { typeof(ElectricConductivity), "electric conductivity", "mS/cm" },
+        { typeof(ReciprocalLength), "number per length", "1/m" },
         { typeof(WaterRate), "water rate", "mm/h" },
         { typeof(Irradiation), "radiation on an area", "kJ/m²" },
         { typeof(Irradiance), "power of radiation on an area", "W/m²" },

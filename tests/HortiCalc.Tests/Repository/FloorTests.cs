@@ -8,12 +8,13 @@ namespace HortiCalc.Tests.Repository;
 /// <summary>The floors of the house: which room may use which. A room stands only on rooms listed for it.</summary>
 public class FloorTests
 {
-    private static readonly string[] Ground = ["Units", "Display", "Evidence"];
+    private static readonly string[] Ground = ["Numerics", "Units", "Display", "Evidence"];
 
     private static readonly string[] Subjects = ["Soil", "Beds", "Containers", "Mixes", "Climate", "Plants"];
 
     private static readonly Dictionary<string, string[]> MayUse = new()
     {
+        ["Numerics"] = [],
         ["Units"] = [],
         ["Display"] = ["Units"],
         ["Evidence"] = ["Units", "Display"],

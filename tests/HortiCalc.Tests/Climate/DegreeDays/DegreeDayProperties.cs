@@ -10,13 +10,17 @@ public class DegreeDayProperties
 {
     private const double Rounding = 1e-11;
 
+    // Where a threshold lies in the last digit of the day's extreme, the time beyond it is the square root of that digit; only the vertical
+    // cutoff multiplies that time by whole degrees.
+    private static double AreaRounding(UpperCutoff cutoff) => cutoff == UpperCutoff.Vertical ? 1e-6 : 1e-10;
+
     [Property]
     public void Sine_AnyDayAndCutoff_IsTheAreaUnderTheCurve(AnyDay day) => Assert.All(Enum.GetValues<UpperCutoff>(), cutoff =>
-        Assert.Equal(DayQuadrature.Sine(day.Minimum, day.Maximum, day.Lower, day.Upper, cutoff), day.Count(DegreeDayMethod.SingleSine, cutoff), 1e-10));
+        Assert.Equal(DayQuadrature.Sine(day.Minimum, day.Maximum, day.Lower, day.Upper, cutoff), day.Count(DegreeDayMethod.SingleSine, cutoff), AreaRounding(cutoff)));
 
     [Property]
     public void Triangle_AnyDayAndCutoff_IsTheAreaUnderTheSides(AnyDay day) => Assert.All(Enum.GetValues<UpperCutoff>(), cutoff =>
-        Assert.Equal(DayQuadrature.Triangle(day.Minimum, day.Maximum, day.Lower, day.Upper, cutoff), day.Count(DegreeDayMethod.SingleTriangle, cutoff), 1e-10));
+        Assert.Equal(DayQuadrature.Triangle(day.Minimum, day.Maximum, day.Lower, day.Upper, cutoff), day.Count(DegreeDayMethod.SingleTriangle, cutoff), AreaRounding(cutoff)));
 
     [Property]
     public void DoubleMethods_AnyTwoDays_AreHalfTheDayUpAndHalfTheDayDown(AnyDay day, AnyDay next) => Assert.All(Enum.GetValues<UpperCutoff>(), cutoff =>
@@ -30,8 +34,8 @@ public class DegreeDayProperties
         double triangle = (DayQuadrature.Triangle(day.Minimum, day.Maximum, day.Lower, day.Upper, raw)
             + DayQuadrature.Triangle(low, high, day.Lower, day.Upper, raw)) / 2;
 
-        Assert.Equal(Floor(sine, cutoff), Doubled(DegreeDayMethod.DoubleSine), 1e-10);
-        Assert.Equal(Floor(triangle, cutoff), Doubled(DegreeDayMethod.DoubleTriangle), 1e-10);
+        Assert.Equal(Floor(sine, cutoff), Doubled(DegreeDayMethod.DoubleSine), AreaRounding(cutoff));
+        Assert.Equal(Floor(triangle, cutoff), Doubled(DegreeDayMethod.DoubleTriangle), AreaRounding(cutoff));
 
         double Doubled(DegreeDayMethod method) => DegreeDays.OfDay(
             Temperature.FromDegreesCelsius(day.Minimum), Temperature.FromDegreesCelsius(day.Maximum), day.Thresholds, method, cutoff,
