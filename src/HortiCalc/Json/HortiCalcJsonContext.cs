@@ -72,6 +72,10 @@ namespace HortiCalc.Json;
         typeof(GerminationResponseConverter),
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
+        typeof(IonConverter),
+        typeof(DissolvedSolidsMethodConverter),
+        typeof(LeachingMethodConverter),
+        typeof(GypsumMethodConverter),
         typeof(ElectricConductivityConverter),
         typeof(ReciprocalLengthConverter),
         typeof(WaterRateConverter),
@@ -132,6 +136,16 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
         typeof(JsonStringEnumConverter<RootAge>),
+        typeof(JsonStringEnumConverter<BoronClass>),
+        typeof(JsonStringEnumConverter<ExtractTexture>),
+        typeof(JsonStringEnumConverter<MediumExtract>),
+        typeof(JsonStringEnumConverter<MediumSaltLevel>),
+        typeof(JsonStringEnumConverter<SalinityRank>),
+        typeof(JsonStringEnumConverter<SaltAffectedClass>),
+        typeof(JsonStringEnumConverter<SaltRating>),
+        typeof(JsonStringEnumConverter<SoilExtract>),
+        typeof(JsonStringEnumConverter<WaterHazard>),
+        typeof(JsonStringEnumConverter<WaterRestriction>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
@@ -224,6 +238,21 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(WaterRate))]
 [JsonSerializable(typeof(ElectricConductivity))]
 [JsonSerializable(typeof(ReciprocalLength))]
+[JsonSerializable(typeof(SoilLayer))]
+[JsonSerializable(typeof(Ion))]
+[JsonSerializable(typeof(ExtractConversion))]
+[JsonSerializable(typeof(DissolvedSolidsMethod))]
+[JsonSerializable(typeof(LeachingMethod))]
+[JsonSerializable(typeof(GypsumMethod))]
+[JsonSerializable(typeof(IrrigationWater))]
+[JsonSerializable(typeof(WaterFinding))]
+[JsonSerializable(typeof(SaltTolerance))]
+[JsonSerializable(typeof(BoronTolerance))]
+[JsonSerializable(typeof(Estimate<BoronClass>))]
+[JsonSerializable(typeof(Estimate<SaltAffectedClass>))]
+[JsonSerializable(typeof(Estimate<SalinityRank>))]
+[JsonSerializable(typeof(Estimate<MediumSaltLevel>))]
+[JsonSerializable(typeof(Estimate<WaterRestriction>))]
 [JsonSerializable(typeof(Estimate<ElectricConductivity>))]
 
 // Beds
