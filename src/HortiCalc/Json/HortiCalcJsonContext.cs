@@ -73,6 +73,7 @@ namespace HortiCalc.Json;
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
         typeof(IonConverter),
+        typeof(OxideFactorsConverter),
         typeof(DissolvedSolidsMethodConverter),
         typeof(LeachingMethodConverter),
         typeof(GypsumMethodConverter),
@@ -146,6 +147,15 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<SoilExtract>),
         typeof(JsonStringEnumConverter<WaterHazard>),
         typeof(JsonStringEnumConverter<WaterRestriction>),
+        typeof(JsonStringEnumConverter<FarmyardManure>),
+        typeof(JsonStringEnumConverter<FertilizerGoal>),
+        typeof(JsonStringEnumConverter<ManureAnimal>),
+        typeof(JsonStringEnumConverter<ManureHandling>),
+        typeof(JsonStringEnumConverter<ManureSeason>),
+        typeof(JsonStringEnumConverter<NitrogenEffect>),
+        typeof(JsonStringEnumConverter<NitrogenPool>),
+        typeof(JsonStringEnumConverter<Nutrient>),
+        typeof(JsonStringEnumConverter<Oxide>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
@@ -239,6 +249,19 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(ElectricConductivity))]
 [JsonSerializable(typeof(ReciprocalLength))]
 [JsonSerializable(typeof(SoilLayer))]
+[JsonSerializable(typeof(OxideFactors))]
+[JsonSerializable(typeof(ExchangeableCations))]
+[JsonSerializable(typeof(Fertilizer))]
+[JsonSerializable(typeof(FertilizerOffer))]
+[JsonSerializable(typeof(FertilizerLine))]
+[JsonSerializable(typeof(FertilizerPlan))]
+[JsonSerializable(typeof(NutrientContent))]
+[JsonSerializable(typeof(NutrientNeed))]
+[JsonSerializable(typeof(NutrientSupply))]
+[JsonSerializable(typeof(SaltIndex))]
+[JsonSerializable(typeof(NitrogenRelease))]
+[JsonSerializable(typeof(NitrogenMineralization))]
+[JsonSerializable(typeof(Estimate<NitrogenEffect>))]
 [JsonSerializable(typeof(Ion))]
 [JsonSerializable(typeof(ExtractConversion))]
 [JsonSerializable(typeof(DissolvedSolidsMethod))]
