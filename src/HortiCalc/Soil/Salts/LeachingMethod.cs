@@ -1,6 +1,5 @@
 using HortiCalc.Evidence;
 using HortiCalc.Units;
-using UnitsNet;
 
 namespace HortiCalc.Soil;
 
