@@ -123,7 +123,7 @@ public sealed record DrainedMedium : IFormattable, IDisplayable
     }
 
     /// <summary>How high the medium stands too wet for roots: the perched water.</summary>
-    /// <remarks>It depends on the medium and not on the container; a coarse layer at the base lifts it and leaves less medium above.</remarks>
+    /// <remarks>It depends on the medium and not on the container. What a coarse layer at the base does is disputed, and is not computed.</remarks>
     /// <param name="leastAir">The air below which it counts as too wet, as a share of the volume; above zero and below <see cref="RetentionCurve.Saturated"/>
     /// less <see cref="RetentionCurve.Residual"/>.</param>
     /// <returns>The height above the base up to which there is less air; the whole fill where there is less everywhere, zero where there is more.</returns>
