@@ -167,7 +167,8 @@ internal static class SoilWaterCalculations
 
     private static RefillTension Refill(Inputs inputs) => RefillTensions.All.Single(row => row.Crop == inputs["crop"] && row.Use == inputs["use"]);
 
-    private static double CentimetresOfWater(Pressure tension) => tension.MetersOfHead * 100;
+    // By standard gravity and 1000 kg/m³; the metre of head of UnitsNet is of warmer water.
+    private static double CentimetresOfWater(Pressure tension) => tension.Kilopascals / 9.80665 * 100;
 
     private static SoilProfile Profile(Inputs inputs) => new(
     [

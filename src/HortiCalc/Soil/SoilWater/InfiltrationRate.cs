@@ -38,7 +38,6 @@ public sealed record InfiltrationRate
     public WaterRate Low { get; }
 
     /// <summary>The high end; none where the list prints a rate and more.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public WaterRate? High { get; }
 
     /// <summary>Where it is printed.</summary>

