@@ -45,7 +45,7 @@ public sealed record InfiltrationRate
 
     /// <summary>What to take care of.</summary>
     [JsonIgnore]
-    public IReadOnlyList<Caution> Cautions => ValueList<Caution>.Of([SoilWaterCautions.Crust]);
+    public IReadOnlyList<Caution> Cautions { get; } = ValueList<Caution>.Of([SoilWaterCautions.Crust]);
 
     /// <summary>The soils and the span.</summary>
     /// <returns>For instance <c>clay loam: 5 mm/h to 10 mm/h [...]</c>.</returns>
