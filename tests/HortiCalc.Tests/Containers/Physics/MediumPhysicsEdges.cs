@@ -1,5 +1,4 @@
 using HortiCalc.Containers;
-using HortiCalc.Display;
 using HortiCalc.Json;
 using UnitsNet;
 
@@ -132,7 +131,7 @@ public class MediumPhysicsEdges
         Assert.Contains("more than 4 points", Assert.Throws<ArgumentException>("points", () => RetentionFit.VanGenuchten(four)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>("points", () => RetentionFit.VanGenuchten([.. Enumerable.Repeat(four[0], 9)]));
         Assert.Throws<ArgumentOutOfRangeException>("residual", () => RetentionFit.VanGenuchten(four, Ratio.FromPercent(22)));
-        RetentionPoint[] flat = [.. new[] { 0.01, 0.02, 0.03, 0.04, 0.05 }.Select(metres => new RetentionPoint(Length.FromMeters(metres), Ratio.FromPercent(80)))];
+        RetentionPoint[] flat = [.. Enumerable.Range(1, 5).Select(centimetres => new RetentionPoint(Length.FromCentimeters(centimetres), Ratio.FromPercent(80)))];
         Assert.Throws<InvalidOperationException>(() => RetentionFit.VanGenuchten(flat));
     }
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using HortiCalc.Evidence;
 using HortiCalc.Json;
 using HortiCalc.Soil;
 using HortiCalc.Units;

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Xunit;
-using HortiCalc.Evidence;
 using HortiCalc.Soil;
 using HortiCalc.Units;
 using UnitsNet;
