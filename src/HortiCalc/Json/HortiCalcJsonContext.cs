@@ -161,6 +161,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<MediumProperty>),
         typeof(JsonStringEnumConverter<RangeFinding>),
         typeof(JsonStringEnumConverter<ShareBasis>),
+        typeof(JsonStringEnumConverter<DepthKind>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
@@ -314,6 +315,14 @@ namespace HortiCalc.Json;
 
 // Containers
 [JsonSerializable(typeof(Container))]
+[JsonSerializable(typeof(BalancePart))]
+[JsonSerializable(typeof(BowlContainer))]
+[JsonSerializable(typeof(CellTray))]
+[JsonSerializable(typeof(CropRoom))]
+[JsonSerializable(typeof(HalfBarrel))]
+[JsonSerializable(typeof(HalfRoundTrough))]
+[JsonSerializable(typeof(MediumAddition))]
+[JsonSerializable(typeof(MixBalance))]
 [JsonSerializable(typeof(DrainedMedium))]
 [JsonSerializable(typeof(FittedParameter))]
 [JsonSerializable(typeof(LogLogisticRetention))]

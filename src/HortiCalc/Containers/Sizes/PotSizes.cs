@@ -113,6 +113,35 @@ public static class PotSizes
                 $"name was '{name}'; allowed: {string.Join(", ", ofSource.Select(size => size.Name))}.", nameof(name));
     }
 
+    /// <summary>Everything that sources give for pots of one name, side by side: a name is not geometry.</summary>
+    /// <param name="name">What such pots are called: <c>#1</c>.</param>
+    /// <returns>The sizes; none where no source has the name.</returns>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    public static IReadOnlyList<PotSize> OfName(string name)
+    {
+        Guard.NotBlank(name);
+        return ValueList<PotSize>.Of(All.Where(size => size.Name.Equals(name, StringComparison.OrdinalIgnoreCase)));
+    }
+
+    /// <summary>From the smallest to the largest volume that sources give for pots of one name.</summary>
+    /// <param name="name">What such pots are called: <c>#1</c>.</param>
+    /// <returns>The range; <see langword="null"/> where no source has the name.</returns>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    /// <example><code>
+    /// EstimateRange&lt;Volume&gt; gallonPot = PotSizes.Spread("#1")!;
+    /// Console.WriteLine($"{gallonPot.Low.Liters:0.0} to {gallonPot.High.Liters:0.0} L");
+    /// </code></example>
+    public static EstimateRange<Volume>? Spread(string name)
+    {
+        IReadOnlyList<PotSize> sizes = OfName(name);
+        return sizes.Count == 0
+            ? null
+            : new EstimateRange<Volume>(
+                sizes.MinBy(size => Boundary.Litres(size.Volume))!.Volume,
+                sizes.MaxBy(size => Boundary.Litres(size.Volume))!.Volume,
+                $"what {Guard.Number(sizes.Count)} sources give");
+    }
+
     private static PotSize Uk(string name, double litres, double topCentimetres, double baseCentimetres, double heightCentimetres) => new(
         name,
         Volume.FromLiters(litres),

@@ -44,6 +44,13 @@ public sealed record RectangularContainer : Container
     internal override double SquareMetresAt(double heightMetres) =>
         AcrossMetres(TopLength, BaseLength, heightMetres) * AcrossMetres(TopWidth, BaseWidth, heightMetres);
 
+    private protected override Container Inside(double wallMetres, double floorMetres) => new RectangularContainer(
+        Narrower(TopLength, 2 * wallMetres),
+        Narrower(TopWidth, 2 * wallMetres),
+        Narrower(BaseLength, 2 * wallMetres),
+        Narrower(BaseWidth, 2 * wallMetres),
+        Narrower(Height, floorMetres));
+
     private protected override string Shape(TextStyle style)
     {
         string top = $"{QuantityText.Of(TopLength, style)} by {QuantityText.Of(TopWidth, style)}";

@@ -40,6 +40,9 @@ public sealed record RoundContainer : Container
         return Math.PI / 4 * acrossMetres * acrossMetres;
     }
 
+    private protected override Container Inside(double wallMetres, double floorMetres) => new RoundContainer(
+        Narrower(TopDiameter, 2 * wallMetres), Narrower(BaseDiameter, 2 * wallMetres), Narrower(Height, floorMetres));
+
     private protected override string Shape(TextStyle style) => Same(TopDiameter, BaseDiameter)
         ? $"round, {QuantityText.Of(TopDiameter, style)} across"
         : $"round, {QuantityText.Of(TopDiameter, style)} across the top, {QuantityText.Of(BaseDiameter, style)} at the base";

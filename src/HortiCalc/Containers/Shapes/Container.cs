@@ -22,6 +22,9 @@ namespace HortiCalc.Containers;
 [JsonDerivedType(typeof(RoundContainer), "round")]
 [JsonDerivedType(typeof(SquareContainer), "square")]
 [JsonDerivedType(typeof(RectangularContainer), "rectangular")]
+[JsonDerivedType(typeof(BowlContainer), "bowl")]
+[JsonDerivedType(typeof(HalfRoundTrough), "half-round-trough")]
+[JsonDerivedType(typeof(HalfBarrel), "half-barrel")]
 public abstract record Container : IFormattable, IDisplayable
 {
     private protected Container(Length height) => Height = Dimension.PositiveKept(height, nameof(height));
@@ -97,6 +100,62 @@ public abstract record Container : IFormattable, IDisplayable
         Length topLength, Length topWidth, Length baseLength, Length baseWidth, Length height) =>
         new(topLength, topWidth, baseLength, baseWidth, height);
 
+    /// <summary>A bowl or hanging basket: a cap of a sphere.</summary>
+    /// <param name="diameter">Across the brim; greater than zero.</param>
+    /// <param name="height">From the lowest point to the brim; greater than zero, up to half the diameter.</param>
+    /// <returns>The container.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is out of its range.</exception>
+    public static BowlContainer Bowl(Length diameter, Length height) => new(diameter, height);
+
+    /// <summary>Half a sphere, as wire baskets are.</summary>
+    /// <param name="diameter">Across the brim; greater than zero.</param>
+    /// <returns>The container.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is not greater than zero.</exception>
+    public static BowlContainer HalfSphere(Length diameter) =>
+        new(diameter, Length.FromMeters(Guard.Positive(Boundary.Metres(diameter), "m", nameof(diameter)) / 2));
+
+    /// <summary>A trough with a round bottom.</summary>
+    /// <param name="width">Across the brim; greater than zero.</param>
+    /// <param name="length">Along the pipe; greater than zero.</param>
+    /// <param name="height">From the lowest line to the brim; greater than zero, up to half the width.</param>
+    /// <returns>The container.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is out of its range.</exception>
+    public static HalfRoundTrough HalfRound(Length width, Length length, Length height) => new(width, length, height);
+
+    /// <summary>Half a barrel, cut across its belly.</summary>
+    /// <param name="bellyDiameter">Across the cut; greater than zero.</param>
+    /// <param name="headDiameter">Across the base; zero or more, not more than the belly.</param>
+    /// <param name="height">From base to brim; greater than zero.</param>
+    /// <returns>The container.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is out of its range.</exception>
+    public static HalfBarrel Barrel(Length bellyDiameter, Length headDiameter, Length height) => new(bellyDiameter, headDiameter, height);
+
+    /// <summary>The inside of a container that was measured outside: all dimensions across less twice the wall, the height less the floor.</summary>
+    /// <param name="wall">The thickness of the wall, measured level; zero or more.</param>
+    /// <param name="floor">The thickness of the floor; zero or more. Of a round bottom it is that of the wall at least.</param>
+    /// <returns>A container of the same kind by its inside.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A thickness is negative, or leaves no room inside.</exception>
+    /// <example><code>
+    /// Container outside = Container.RoundTapered(Length.FromCentimeters(30), Length.FromCentimeters(22), Length.FromCentimeters(28));
+    /// Container terracotta = outside.WithinWalls(wall: Length.FromMillimeters(12), floor: Length.FromMillimeters(15));
+    /// Console.WriteLine(terracotta.BrimVolume);
+    /// </code></example>
+    public Container WithinWalls(Length wall, Length floor)
+    {
+        double wallMetres = Guard.NotNegative(Boundary.Metres(wall), "m", nameof(wall));
+        double floorMetres = Guard.NotNegative(Boundary.Metres(floor), "m", nameof(floor));
+        try
+        {
+            return Inside(wallMetres, floorMetres);
+        }
+        catch (ArgumentException refused)
+        {
+            throw new ArgumentOutOfRangeException(
+                floorMetres >= Boundary.Metres(Height) ? nameof(floor) : nameof(wall),
+                $"A wall of {Guard.Number(wallMetres)} m and a floor of {Guard.Number(floorMetres)} m leave no such container inside: {Guard.Sentence(refused)}");
+        }
+    }
+
     /// <summary>What the container holds when filled to a height above its base.</summary>
     /// <param name="fillHeight">The height of the fill; from zero to <see cref="Height"/>.</param>
     /// <returns>The volume.</returns>
@@ -163,6 +222,11 @@ public abstract record Container : IFormattable, IDisplayable
 
     /// <summary>The area of the surface at a height, which lies from zero to the height of the container.</summary>
     internal abstract double SquareMetresAt(double heightMetres);
+
+    /// <summary>The same kind of container, by so much narrower and lower.</summary>
+    private protected abstract Container Inside(double wallMetres, double floorMetres);
+
+    private protected static Length Narrower(Length across, double metres) => Length.FromMeters(Boundary.Metres(across) - metres);
 
     /// <summary>The shape with its dimensions across, for a reader.</summary>
     private protected abstract string Shape(TextStyle style);

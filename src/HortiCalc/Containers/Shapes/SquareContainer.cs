@@ -40,6 +40,9 @@ public sealed record SquareContainer : Container
         return sideMetres * sideMetres;
     }
 
+    private protected override Container Inside(double wallMetres, double floorMetres) => new SquareContainer(
+        Narrower(TopSide, 2 * wallMetres), Narrower(BaseSide, 2 * wallMetres), Narrower(Height, floorMetres));
+
     private protected override string Shape(TextStyle style) => Same(TopSide, BaseSide)
         ? $"square, {QuantityText.Of(TopSide, style)} wide"
         : $"square, {QuantityText.Of(TopSide, style)} wide at the top, {QuantityText.Of(BaseSide, style)} at the base";
