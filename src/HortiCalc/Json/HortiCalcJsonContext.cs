@@ -93,6 +93,9 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<AccumulationUnit>),
         typeof(JsonStringEnumConverter<AcidForm>),
         typeof(JsonStringEnumConverter<AcidityBasis>),
+        typeof(JsonStringEnumConverter<BagAim>),
+        typeof(JsonStringEnumConverter<BedEdging>),
+        typeof(JsonStringEnumConverter<BorderCorners>),
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
@@ -121,6 +124,8 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<MediumRatePurpose>),
         typeof(JsonStringEnumConverter<MissingDays>),
         typeof(JsonStringEnumConverter<MixUse>),
+        typeof(JsonStringEnumConverter<LoadLimit>),
+        typeof(JsonStringEnumConverter<MoistureBasis>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
@@ -132,6 +137,9 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
         typeof(JsonStringEnumConverter<RootAge>),
+        typeof(JsonStringEnumConverter<OffsetRule>),
+        typeof(JsonStringEnumConverter<SettlingKind>),
+        typeof(JsonStringEnumConverter<SoilDepthKind>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
@@ -233,6 +241,23 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(AmendmentLayer))]
 [JsonSerializable(typeof(BagPurchase))]
 [JsonSerializable(typeof(BulkDensity))]
+[JsonSerializable(typeof(Mound))]
+[JsonSerializable(typeof(SlopingBed))]
+[JsonSerializable(typeof(LayeredBed))]
+[JsonSerializable(typeof(SettlingRange))]
+[JsonSerializable(typeof(LayerAdvice))]
+[JsonSerializable(typeof(CropSoilDepth))]
+[JsonSerializable(typeof(RootDensityLimit))]
+[JsonSerializable(typeof(SaltLimit))]
+[JsonSerializable(typeof(CompostDose))]
+[JsonSerializable(typeof(CompostNutrients))]
+[JsonSerializable(typeof(NitrogenRelease))]
+[JsonSerializable(typeof(NitrogenShare))]
+[JsonSerializable(typeof(BagSelection))]
+[JsonSerializable(typeof(BulkPurchase))]
+[JsonSerializable(typeof(CompressedBale))]
+[JsonSerializable(typeof(HaulPlan))]
+[JsonSerializable(typeof(LooseHaul))]
 
 // Containers
 [JsonSerializable(typeof(Container))]

@@ -42,6 +42,9 @@ public sealed record LShapeBed : Bed
     // Walking into the missing corner is as far as walking round it.
     internal override double PerimeterMetres => 2 * (Boundary.Metres(Width) + Boundary.Metres(Length));
 
+    // Five corners outward and one inward.
+    internal override BedOutline? Outline => new(PerimeterMetres, 4, 5 * Math.PI / 4 - 1);
+
     private protected override string Shape(TextStyle style) =>
         $"L {QuantityText.Of(Width, style)} by {QuantityText.Of(Length, style)}"
         + $" without {QuantityText.Of(CutoutWidth, style)} by {QuantityText.Of(CutoutLength, style)}";

@@ -28,6 +28,8 @@ public sealed record RectangleBed : Bed
 
     internal override double PerimeterMetres => 2 * (Boundary.Metres(Width) + Boundary.Metres(Length));
 
+    internal override BedOutline? Outline => new(PerimeterMetres, 4, Math.PI);
+
     private protected override string Shape(TextStyle style) =>
         $"rectangle {QuantityText.Of(Width, style)} by {QuantityText.Of(Length, style)}";
 }

@@ -48,6 +48,9 @@ public sealed record TriangleBed : Bed
 
     internal override double PerimeterMetres => Boundary.Metres(A) + Boundary.Metres(B) + Boundary.Metres(C);
 
+    // The sharp border keeps the shape: half the perimeter over the radius of the inscribed circle.
+    internal override BedOutline? Outline => new(PerimeterMetres, PerimeterMetres * PerimeterMetres / 4 / SquareMetres, Math.PI);
+
     private protected override string Shape(TextStyle style) =>
         $"triangle with sides {QuantityText.Of(A, style)}, {QuantityText.Of(B, style)} and {QuantityText.Of(C, style)}";
 

@@ -75,6 +75,64 @@ internal static class PolygonKernels
         return null;
     }
 
+    /// <summary>How the outline grows outward: each corner adds the tangent of half its turn, or half its turn where it is round.
+    /// An inward corner takes its tangent away again in both.</summary>
+    public static BedOutline Outline(ReadOnlySpan<double> xMetres, ReadOnlySpan<double> yMetres)
+    {
+        double side = Math.Sign(SignedSquareMetres(xMetres, yMetres));
+        double sharp = 0;
+        double round = 0;
+        for (int i = 0; i < xMetres.Length; i++)
+        {
+            double turn = side * TurnRadians(xMetres, yMetres, i);
+            sharp += Math.Tan(turn / 2);
+            round += turn > 0 ? turn / 2 : Math.Tan(turn / 2);
+        }
+
+        return new BedOutline(PerimeterMetres(xMetres, yMetres), sharp, round);
+    }
+
+    /// <summary>Whether the outline moved outward by a width, with sharp corners, meets itself or loses a side.</summary>
+    public static bool BorderMeetsItself(ReadOnlySpan<double> xMetres, ReadOnlySpan<double> yMetres, double widthMetres)
+    {
+        int count = xMetres.Length;
+        double side = Math.Sign(SignedSquareMetres(xMetres, yMetres));
+        double[] outerX = new double[count];
+        double[] outerY = new double[count];
+        for (int i = 0; i < count; i++)
+        {
+            int before = (i + count - 1) % count;
+            double lengthMetres = double.Hypot(xMetres[i] - xMetres[before], yMetres[i] - yMetres[before]);
+            double alongX = (xMetres[i] - xMetres[before]) / lengthMetres;
+            double alongY = (yMetres[i] - yMetres[before]) / lengthMetres;
+            double past = widthMetres * Math.Tan(side * TurnRadians(xMetres, yMetres, i) / 2);
+            outerX[i] = xMetres[i] + side * alongY * widthMetres + alongX * past;
+            outerY[i] = yMetres[i] - side * alongX * widthMetres + alongY * past;
+        }
+
+        for (int i = 0; i < count; i++)
+        {
+            int next = (i + 1) % count;
+            double kept = (outerX[next] - outerX[i]) * (xMetres[next] - xMetres[i]) + (outerY[next] - outerY[i]) * (yMetres[next] - yMetres[i]);
+            if (kept <= 0)
+                return true;
+        }
+
+        return FirstContact(outerX, outerY) is not null;
+    }
+
+    /// <summary>By how much the way turns at a corner, from -π to π; positive to the left.</summary>
+    private static double TurnRadians(ReadOnlySpan<double> x, ReadOnlySpan<double> y, int corner)
+    {
+        int before = (corner + x.Length - 1) % x.Length;
+        int after = (corner + 1) % x.Length;
+        double inX = x[corner] - x[before];
+        double inY = y[corner] - y[before];
+        double outX = x[after] - x[corner];
+        double outY = y[after] - y[corner];
+        return Math.Atan2(inX * outY - inY * outX, inX * outX + inY * outY);
+    }
+
     private static double TouchMetres(ReadOnlySpan<double> xMetres, ReadOnlySpan<double> yMetres)
     {
         double lowX = xMetres[0], highX = xMetres[0], lowY = yMetres[0], highY = yMetres[0];

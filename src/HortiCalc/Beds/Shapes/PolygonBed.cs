@@ -32,8 +32,8 @@ public sealed record PolygonBed : Bed
     {
         Guard.AtLeast(Guard.NotNull(corners).Count, 3, nameof(corners));
         Corners = ValueList<BedCorner>.Of(corners);
-        double[] xMetres = [.. Corners.Select(corner => Boundary.Metres(corner.X))];
-        double[] yMetres = [.. Corners.Select(corner => Boundary.Metres(corner.Y))];
+        double[] xMetres = XMetres();
+        double[] yMetres = YMetres();
         if (PolygonKernels.FirstCoincidence(xMetres, yMetres) is (int first, int second))
         {
             throw Refused($"corners {first + 1} and {second + 1} are the same point, {Corners[first]}; allowed: corners that all differ", nameof(corners));
@@ -59,8 +59,16 @@ public sealed record PolygonBed : Bed
 
     internal override double PerimeterMetres => perimeterMetres;
 
+    internal override BedOutline? Outline => PolygonKernels.Outline(XMetres(), YMetres());
+
+    internal override bool BorderMeetsItself(double widthMetres) => PolygonKernels.BorderMeetsItself(XMetres(), YMetres(), widthMetres);
+
     private protected override string Shape(TextStyle style) =>
         string.Create(CultureInfo.InvariantCulture, $"polygon with {Corners.Count} corners");
+
+    private double[] XMetres() => [.. Corners.Select(corner => Boundary.Metres(corner.X))];
+
+    private double[] YMetres() => [.. Corners.Select(corner => Boundary.Metres(corner.Y))];
 
     private static ArgumentException Refused(string what, string parameter) => new(what + ".", parameter);
 }

@@ -27,5 +27,7 @@ public sealed record CircleBed : Bed
 
     internal override double PerimeterMetres => Math.PI * Boundary.Metres(Diameter);
 
+    internal override BedOutline? Outline => new(PerimeterMetres, Math.PI, Math.PI);
+
     private protected override string Shape(TextStyle style) => $"circle {QuantityText.Of(Diameter, style)} across";
 }

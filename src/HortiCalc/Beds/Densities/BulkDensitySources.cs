@@ -102,4 +102,95 @@ internal static class BulkDensitySources
         "garden advice page",
         null,
         "http://mysunnylawn.com/a51643.php");
+
+    public static readonly Source BuildersTips = new(
+        "builders-tips-densities",
+        "Coverage of materials",
+        "builder's advice page (UK)",
+        2010,
+        "http://builderstips.blogspot.com/2010/05/coverage-of-materials-graph.html");
+
+    public static readonly Source EarthHaulers = new(
+        "soil-haulier-texas",
+        "Frequently asked questions: how much does a cubic yard weigh",
+        "soil haulier (US)",
+        null,
+        "http://www.earthhaulers.com/faqs.html");
+
+    public static readonly Source LandscapersDepot = new(
+        "landscape-depot-new-england",
+        "Mulch, soil and stone amounts",
+        "landscape supplier (US)",
+        null,
+        "https://landscapersdepot.com/mulch-soil-stone-calculator/");
+
+    public static readonly Source WeightPage = new(
+        "topsoil-weight-page",
+        "How much does a yard of topsoil weigh",
+        "general advice page",
+        null,
+        "https://weightdatabase.com/how-much-does-a-yard-of-topsoil-weigh/");
+
+    public static readonly Source CompostCouncil = new(
+        "composting-council-quoted",
+        "Soil bulk densities: guidelines of the US Composting Council (quoted)",
+        "soil and mulch yard (US, Texas)",
+        null,
+        "https://woodmaterialsyard.com/wood-materials-soil-bulk-densities/");
+
+    public static readonly Source EarthSystems = new(
+        "compost-producer-montana",
+        "Application guidelines and analysis of compost",
+        "compost producer (US, Montana)",
+        null,
+        "https://earthsystemscompost.com/Application_Guidelines.php");
+
+    public static readonly Source CompostWeights = new(
+        "compost-weight-page",
+        "How much does a cubic yard of compost weigh",
+        "general advice page",
+        null,
+        "https://springportalblog.com/how-much-does-a-cubic-yard-of-compost-weigh/");
+
+    public static readonly Source CompostChart = new(
+        "compost-weight-chart",
+        "How much does one yard of compost weigh",
+        "general advice page",
+        null,
+        "https://plant4harvest.com/how-much-does-1-yard-of-compost-weigh/");
+
+    public static readonly Source PeatWeight = new(
+        "peat-moss-weight",
+        "What does peat moss weigh",
+        "general advice page",
+        null,
+        "https://howto.org/what-does-peat-moss-weigh-86102/");
+
+    public static readonly Source CoirPith = new(
+        "coir-pith-notes",
+        "Coir pith (lecture notes)",
+        "teaching notes",
+        null,
+        "https://it.scribd.com/document/159108111/10");
+
+    public static readonly Source PotSoil = new(
+        "soil-bio-amendments",
+        "Water retention characteristics of soil bio-amendments used as growing media in pot culture",
+        "Journal of Applied Horticulture 14(2)",
+        2012,
+        "https://studylib.net/doc/25598098/water-retention-characteristics-of-soil-bio-amendments");
+
+    public static readonly Source ArkansasPeat = new(
+        "arkansas-peat",
+        "Greenhouse management, unit 7: sphagnum peat",
+        "University of Arkansas",
+        null,
+        "https://greenhouse.hosted.uark.edu/Unit07/Section05.html");
+
+    public static readonly Source Roof = new(
+        "roof-planter-question",
+        "Calculating weight of soil for rooftop planters",
+        "gardening forum (UK)",
+        2016,
+        "https://www.gardenweb.com/discussions/4102228/calculating-weight-of-soil-for-rooftop-planters");
 }

@@ -121,6 +121,44 @@ public sealed record BulkDensity : IFormattable, IDisplayable
         return mostKilograms >= BedCautions.LiftingGuidelineKilograms ? mass.WithCautions(BedCautions.HeavyLoad) : mass;
     }
 
+    /// <summary>What a layer lays on each area of what carries it: a roof, a balcony, a bench.</summary>
+    /// <param name="depth">The depth of the layer; zero or more.</param>
+    /// <returns>The mass per area, with the span where the source prints one, and what to take care of. Take a wet density: dry soil does
+    /// not stay dry.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The depth is negative.</exception>
+    public Estimate<AreaDensity> LoadOf(Length depth)
+    {
+        double metres = Dimension.NotNegative(depth, nameof(depth));
+        return ToEstimate()
+            .Select(density => AreaDensity.FromGramsPerSquareMeter(Boundary.KilogramsPerCubicMetre(density) * metres * 1000))
+            .WithCautions(BedCautions.StructuralLoad);
+    }
+
+    /// <summary>The same material with water added: from a dry density to the weight on the day it is carried.</summary>
+    /// <param name="water">The water content by mass; greater than zero.</param>
+    /// <param name="basis">What it is a share of.</param>
+    /// <param name="moisture">How wet that is called: <see cref="MoistureState.Moist"/> or <see cref="MoistureState.Wet"/>.</param>
+    /// <returns>The density, span and source kept, with the water among its conditions.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The water content or the moisture is out of range.</exception>
+    /// <exception cref="InvalidOperationException">The density is not a dry one: its own water is not known.</exception>
+    public BulkDensity WithWater(Ratio water, MoistureBasis basis, MoistureState moisture)
+    {
+        double percent = Guard.Positive(Boundary.Fraction(water) * 100, "%", nameof(water));
+        if (Guard.Defined(moisture) is MoistureState.Dry or MoistureState.AsDelivered)
+            throw new ArgumentOutOfRangeException(nameof(moisture), $"moisture was {moisture}; allowed: Moist, Wet.");
+        if (Moisture != MoistureState.Dry)
+            throw new InvalidOperationException($"The density of {Name} is of {MoistureWords} material; water can be added to a dry density only.");
+        string conditions = $"water {Guard.Number(percent)} % of the {(basis == MoistureBasis.OfDryMass ? "dry" : "wet")} mass";
+        return new BulkDensity(
+            Name,
+            Material,
+            moisture,
+            WaterContent.WetDensity(Low, water, basis),
+            WaterContent.WetDensity(High, water, basis),
+            Source,
+            Conditions.Length == 0 ? conditions : Conditions + ", " + conditions);
+    }
+
     /// <summary>How much room a mass takes when loose.</summary>
     /// <param name="mass">The mass; zero or more.</param>
     /// <returns>The volume, with the span where the source prints one.</returns>

@@ -30,6 +30,7 @@ public static class BulkDensities
         .. SaturatedBlends(),
         .. Others(),
         .. ByTexture(),
+        .. BulkDensityTables.All,
     ]);
 
     /// <summary>All of them, source by source.</summary>
