@@ -24,7 +24,7 @@ public sealed record CropSoilDepth
         if (high is Length most)
         {
             High = Dimension.PositiveKept(most, nameof(high));
-            Guard.AtLeast(Boundary.Metres(most), Boundary.Metres(Low), "m", nameof(high));
+            Guard.AtLeast(Boundary.Metres(High.Value), Boundary.Metres(Low), "m", nameof(high));
         }
 
         Source = Guard.NotNull(source);

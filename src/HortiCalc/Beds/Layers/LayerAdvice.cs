@@ -28,7 +28,7 @@ public sealed record LayerAdvice
         if (workedInHigh is Length most)
         {
             WorkedInHigh = Dimension.PositiveKept(most, nameof(workedInHigh));
-            Guard.AtLeast(Boundary.Metres(most), WorkedInLow is Length from ? Boundary.Metres(from) : 0, "m", nameof(workedInHigh));
+            Guard.AtLeast(Boundary.Metres(WorkedInHigh.Value), WorkedInLow is Length from ? Boundary.Metres(from) : 0, "m", nameof(workedInHigh));
         }
 
         Source = Guard.NotNull(source);

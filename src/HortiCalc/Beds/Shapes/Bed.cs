@@ -152,7 +152,7 @@ public abstract record Bed : IFormattable, IDisplayable
     /// <returns>The bed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There are too few offsets, an even number of them for Simpson's rule, or one is
     /// negative.</exception>
-    public static OffsetBed Offsets(IReadOnlyList<Length> offsets, Length interval, OffsetRule rule = OffsetRule.Trapezoid) =>
+    public static OffsetBed FromOffsets(IReadOnlyList<Length> offsets, Length interval, OffsetRule rule = OffsetRule.Trapezoid) =>
         new(offsets, interval, rule);
 
     /// <summary>The volume that fills the bed to a depth: area times depth. No allowance for settling is added.</summary>

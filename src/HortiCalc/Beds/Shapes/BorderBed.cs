@@ -80,15 +80,6 @@ public sealed record BorderBed : Bed
 
     private double OuterMetres => outline.PerimeterMetres + 2 * Factor * Boundary.Metres(Width);
 
-    /// <summary>Whether both are the same border round the same bed.</summary>
-    /// <param name="other">The other border.</param>
-    /// <returns><see langword="true"/> where bed, width and corners are equal.</returns>
-    public bool Equals(BorderBed? other) =>
-        other is not null && Inside == other.Inside && Width.Equals(other.Width) && Corners == other.Corners;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Inside, Width, Corners);
-
     internal override bool BorderMeetsItself(double widthMetres) => Inside.BorderMeetsItself(Boundary.Metres(Width) + widthMetres);
 
     private protected override string Shape(TextStyle style) =>

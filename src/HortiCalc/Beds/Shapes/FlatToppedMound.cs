@@ -17,8 +17,8 @@ public sealed record FlatToppedMound : Mound
     public FlatToppedMound(Length width, Length top, Length height, Length length)
         : base(width, height, length)
     {
-        Guard.Within(Boundary.Metres(top), 0, Boundary.Metres(Width), "m", nameof(top));
-        Top = HouseUnits.Normalise(top);
+        Top = Dimension.NotNegativeKept(top, nameof(top));
+        Guard.Within(Boundary.Metres(Top), 0, Boundary.Metres(Width), "m", nameof(top));
     }
 
     /// <summary>Across the top.</summary>

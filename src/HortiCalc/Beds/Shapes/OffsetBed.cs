@@ -13,7 +13,7 @@ namespace HortiCalc.Beds;
 /// </remarks>
 /// <example><code>
 /// Length[] widths = [Length.Zero, Length.FromMeters(1.1), Length.FromMeters(1.6), Length.FromMeters(1.2), Length.FromMeters(0.4)];
-/// Bed border = Bed.Offsets(widths, interval: Length.FromMeters(1), OffsetRule.Simpson);
+/// Bed border = Bed.FromOffsets(widths, interval: Length.FromMeters(1), OffsetRule.Simpson);
 /// Area ground = border.Area; // 4.27 m²
 /// </code></example>
 [TypeFormatterSource(typeof(DisplayFormatters))]
