@@ -12,8 +12,8 @@ namespace HortiCalc.Beds;
 /// </remarks>
 /// <example><code>
 /// Mound ridge = Mound.Rounded(width: Length.FromMeters(1.2), height: Length.FromCentimeters(40), length: Length.FromMeters(5));
-/// Volume soil = ridge.Volume; // 1680 L
-/// Area toPlant = ridge.Surface; // 7.69 m²
+/// Volume soil = ridge.Volume; // 1734 L
+/// Area toPlant = ridge.Surface; // 7.64 m²
 /// Volume mulch = Amendment.VolumeFor(ridge.Surface, Length.FromCentimeters(5));
 /// </code></example>
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
@@ -75,7 +75,7 @@ public abstract record Mound : IFormattable, IDisplayable
     public static FlatToppedMound FlatTopped(Length width, Length top, Length height, Length length) => new(width, top, height, length);
 
     /// <summary>The mound in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>rounded mound 1.2 m wide, 40 cm high, 5 m long, 1.68 m³</c>.</returns>
+    /// <returns>For instance <c>rounded mound 1.2 m wide, 40 cm high, 5 m long, 1.73 m³</c>.</returns>
     public sealed override string ToString() => ToString(TextStyle.Default);
 
     /// <summary>The mound as one line of text.</summary>
