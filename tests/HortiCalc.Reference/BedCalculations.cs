@@ -211,7 +211,7 @@ internal static class BedCalculations
     private static EstimateRange<AreaDensity> InYear(Inputs inputs) =>
         CompostNitrogen.InYear(AreaDensity.FromGramsPerSquareMeter(100), (int)inputs.Number("year")).Range!;
 
-    private static NitrogenRelease Release(Inputs inputs) => NitrogenReleases.Published.Single(release => release.Material == inputs["material"]);
+    private static CompostRelease Release(Inputs inputs) => CompostReleases.Published.Single(release => release.Material == inputs["material"]);
 
     private static SettlingRange Settles(Inputs inputs) => SettlingRanges.Published.Single(range =>
         range.Source.Key == inputs["source"] && range.Material == inputs["material"] && range.Kind.ToString() == inputs["kind"]);

@@ -306,7 +306,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SaltLimit))]
 [JsonSerializable(typeof(CompostDose))]
 [JsonSerializable(typeof(CompostNutrients))]
-[JsonSerializable(typeof(NitrogenRelease))]
+[JsonSerializable(typeof(CompostRelease))]
 [JsonSerializable(typeof(NitrogenShare))]
 [JsonSerializable(typeof(BagSelection))]
 [JsonSerializable(typeof(BulkPurchase))]

@@ -152,7 +152,7 @@ public class BuyingEdges
         Refused("wanted", "wanted was 50 %; allowed: below the compost's own, 50 %", () => CompostDose.ForOrganicMatter(Analysis, M(0.15), soil, MassFraction.FromPercent(2), MassFraction.FromPercent(50)));
         Refused("wanted", "wanted was 1 %; allowed: 2 % or more", () => CompostDose.ForOrganicMatter(Analysis, M(0.15), soil, MassFraction.FromPercent(2), MassFraction.FromPercent(1)));
         Refused("analysis", "allowed: a compost with phosphorus", () => CompostDose.ForPhosphorus(new CompostAnalysis(soil, Ratio.Zero, MassFraction.Zero, MassFraction.Zero, MassFraction.Zero), some));
-        Refused("time", "time was 64 days; allowed: from 0 to 63 days, which is what 'first-order release of nitrogen from composted tea leaves' was published for", () => CompostNitrogen.After(some, Duration.FromDays(64), NitrogenReleases.TeaLeaves));
+        Refused("time", "time was 64 days; allowed: from 0 to 63 days, which is what 'first-order release of nitrogen from composted tea leaves' was published for", () => CompostNitrogen.After(some, Duration.FromDays(64), CompostReleases.TeaLeaves));
         Refused("year", "year was 0; allowed: 1 or more", () => CompostNitrogen.InYear(some, 0));
         Refused("ammoniumKept", "ammoniumKept was 120 %", () => CompostNitrogen.PlantAvailable(MassFraction.Zero, MassFraction.Zero, MassFraction.Zero, Ratio.Zero, Ratio.FromPercent(120)));
         Refused("loss", "loss was 100 %; allowed: 0 % or more, below 100 %", () => Settling.LooseFor(M(1), Ratio.FromPercent(100)));
@@ -219,7 +219,7 @@ public class BuyingEdges
         RoundTrips(RootDensityLimits.Published[0], json.RootDensityLimit);
         RoundTrips(SaltLimits.Published[0], json.SaltLimit);
         RoundTrips(CompostNutrients.Published[0], json.CompostNutrients);
-        RoundTrips(NitrogenReleases.TeaLeaves, json.NitrogenRelease);
+        RoundTrips(CompostReleases.TeaLeaves, json.CompostRelease);
         RoundTrips(NitrogenShares.Published[0], json.NitrogenShare);
     }
 

@@ -57,7 +57,7 @@ public class CompostProperties
     [Property]
     public bool After_Later_IsNeverLessAndInTheEndTheSharePrinted(PositiveInt total, PositiveInt day, PositiveInt more, NonNegativeInt which)
     {
-        NitrogenRelease release = NitrogenReleases.Published[which.Get % NitrogenReleases.Published.Count];
+        CompostRelease release = CompostReleases.Published[which.Get % CompostReleases.Published.Count];
         AreaDensity given = AreaDensity.FromGramsPerSquareMeter(1 + total.Get % 100);
         double first = day.Get % 63;
         double second = Math.Min(63, first + more.Get % 20);
@@ -71,7 +71,7 @@ public class CompostProperties
     [Property]
     public bool After_EqualSteps_ReleaseInAConstantRatio(PositiveInt step, NonNegativeInt which)
     {
-        NitrogenRelease release = NitrogenReleases.Published[which.Get % NitrogenReleases.Published.Count];
+        CompostRelease release = CompostReleases.Published[which.Get % CompostReleases.Published.Count];
         double days = 1 + step.Get % 20;
         double At(double time) => CompostNitrogen.After(AreaDensity.FromGramsPerSquareMeter(100), Duration.FromDays(time), release).Value.GramsPerSquareMeter;
         return Near((At(3 * days) - At(2 * days)) / (At(2 * days) - At(days)), Math.Exp(-release.PerDay * days), 1e-6);

@@ -48,7 +48,7 @@ public class BedArticleTests
     {
         Assert.Equal(17.6, Settling.AllowanceFor(Ratio.FromPercent(15)).Percent, 0.05);
         Assert.Contains("needs 17.6 % more", Article, StringComparison.Ordinal);
-        Assert.Equal([1, 40], ((double[])[NitrogenShares.Published.Min(share => share.Low.Percent), Math.Ceiling(NitrogenReleases.Published.Max(release => release.Share.Percent) / 10) * 10]));
+        Assert.Equal([1, 40], ((double[])[NitrogenShares.Published.Min(share => share.Low.Percent), Math.Ceiling(CompostReleases.Published.Max(release => release.Share.Percent) / 10) * 10]));
         Assert.Contains("from one percent to almost forty", Article, StringComparison.Ordinal);
     }
 

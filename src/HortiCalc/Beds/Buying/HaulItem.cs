@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -36,6 +37,10 @@ public sealed record HaulItem
 
     /// <summary>The room one takes.</summary>
     public Volume Volume { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>7 × compost, 28 kg and 50 L each</c>.</returns>
+    public override string ToString() => $"{QuantityText.Of(Count, TextStyle.Default)} × {Name}, {QuantityText.Of(Mass, TextStyle.Default)} and {QuantityText.Of(Volume, TextStyle.Default)} each";
 
     /// <summary>Bags of a material, each as heavy as the heavy end of what its source prints.</summary>
     /// <param name="bags">The bags.</param>

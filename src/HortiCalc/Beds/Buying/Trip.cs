@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -27,4 +28,8 @@ public sealed record Trip
 
     /// <summary>The room it takes together.</summary>
     public Volume Volume { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>7 × compost, 1 × bark: 394 kg</c>.</returns>
+    public override string ToString() => $"{string.Join(", ", Items.Select(item => $"{QuantityText.Of(item.Count, TextStyle.Default)} × {item.Name}"))}: {QuantityText.Of(Mass, TextStyle.Default)}";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -27,4 +28,8 @@ public sealed record Vehicle
 
     /// <summary>The volume it holds; <see langword="null"/> where it does not limit.</summary>
     public Volume? Space { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>400 kg, 900 L</c>.</returns>
+    public override string ToString() => Space is Volume space ? $"{QuantityText.Of(Payload, TextStyle.Default)}, {QuantityText.Of(space, TextStyle.Default)}" : $"{QuantityText.Of(Payload, TextStyle.Default)}";
 }

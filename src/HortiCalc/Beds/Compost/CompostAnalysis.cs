@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -59,6 +60,10 @@ public sealed record CompostAnalysis
 
     /// <summary>The electrical conductivity of the extract; <see langword="null"/> where it was not measured.</summary>
     public ElectricConductivity? Conductivity { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>593 kg/m³ with 50 % water; of the dry mass 50 % by mass organic matter, 1.5 % by mass nitrogen</c>.</returns>
+    public override string ToString() => $"{QuantityText.Of(Density, TextStyle.Default)} with {QuantityText.Of(Water, TextStyle.Default)} water; of the dry mass {QuantityText.Of(OrganicMatter, TextStyle.Default)} organic matter, {QuantityText.Of(Nitrogen, TextStyle.Default)} nitrogen";
 
     internal double DryKilogramsPerCubicMetre => Boundary.KilogramsPerCubicMetre(WaterContent.DryDensity(Density, Water, MoistureBasis.OfWetMass));
 

@@ -12,7 +12,7 @@ namespace HortiCalc.Beds;
 /// </remarks>
 /// <example><code>
 /// AreaDensity total = AreaDensity.FromGramsPerSquareMeter(60);
-/// Estimate&lt;AreaDensity&gt; month = CompostNitrogen.After(total, Duration.FromDays(30), NitrogenReleases.KitchenGarbage); // 23.2 g/m²
+/// Estimate&lt;AreaDensity&gt; month = CompostNitrogen.After(total, Duration.FromDays(30), CompostReleases.KitchenGarbage); // 23.2 g/m²
 /// Estimate&lt;AreaDensity&gt; secondYear = CompostNitrogen.InYear(total, 2); // 3.75 g/m² (3 to 4.5)
 /// MassFraction available = CompostNitrogen.PlantAvailable(
 ///     organic: MassFraction.FromPercent(0.65), ammonium: MassFraction.FromPercent(0.4), nitrate: MassFraction.Zero,
@@ -29,10 +29,10 @@ public static class CompostNitrogen
     /// <summary>The nitrogen released up to a time, by the kinetics of an incubation.</summary>
     /// <param name="total">The total nitrogen given with the compost; zero or more.</param>
     /// <param name="time">How long it has lain in moist, warm soil; from zero to the length of the incubation.</param>
-    /// <param name="release">The kinetics: one of <see cref="NitrogenReleases"/>, or one's own.</param>
+    /// <param name="release">The kinetics: one of <see cref="CompostReleases"/>, or one's own.</param>
     /// <returns>The nitrogen: the share printed for the whole incubation, spread over time as its rate constant says.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The nitrogen is negative, or the time is outside the incubation.</exception>
-    public static Estimate<AreaDensity> After(AreaDensity total, Duration time, NitrogenRelease release)
+    public static Estimate<AreaDensity> After(AreaDensity total, Duration time, CompostRelease release)
     {
         Guard.NotNull(release);
         double grams = Guard.NotNegative(Boundary.GramsPerSquareMetre(total), "g/m²", nameof(total));

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -84,6 +85,10 @@ public sealed record CompostNutrients
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>dairy manure: nitrogen 1 % by mass to 2 % by mass [source]</c>.</returns>
+    public override string ToString() => $"{Feedstock}: nitrogen {QuantityText.Of(NitrogenLow, TextStyle.Default)} to {QuantityText.Of(NitrogenHigh, TextStyle.Default)} [{Source}]";
 
     private static Source Norganics => new(
         "compost-by-feedstock", "Estimated analysis of compost by feedstock", "soil consultancy (US)", null, "http://norganics.com/index-2/technical-articles/compost-analysis");

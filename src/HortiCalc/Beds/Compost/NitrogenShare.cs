@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -58,4 +59,8 @@ public sealed record NitrogenShare
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>manure: 16 % to 16 % in 84 days [source]</c>.</returns>
+    public override string ToString() => $"{Material}: {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} in {QuantityText.Of(Days, TextStyle.Default)} [{Source}]";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -44,4 +45,8 @@ public sealed record SaltLimit
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>saline soil: 4 dS/m to 4 dS/m [source]</c>.</returns>
+    public override string ToString() => $"{Subject}{(Extract.Length == 0 ? "" : $" ({Extract})")}: {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} [{Source}]";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -37,4 +38,8 @@ public sealed record RootDensityLimit
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>clay: roots hindered above 1,400 kg/m³ [source]</c>.</returns>
+    public override string ToString() => $"{Texture}: roots hindered above {QuantityText.Of(Restricts, TextStyle.Default)} [{Source}]";
 }

@@ -27,4 +27,8 @@ public sealed record BedLayer
 
     /// <summary>How deep it lies, and what is bought on top for settling.</summary>
     public AmendmentLayer Layer { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>compost: layer 5 cm deep, left on top, 10 % added for settling</c>.</returns>
+    public override string ToString() => $"{Name}: {Layer}";
 }

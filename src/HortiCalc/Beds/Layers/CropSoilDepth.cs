@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -44,4 +45,8 @@ public sealed record CropSoilDepth
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>lettuce: 15.2 cm or more [source]</c>.</returns>
+    public override string ToString() => $"{Crop}: {QuantityText.Of(Low, TextStyle.Default)}{(High is Length high ? $" to {QuantityText.Of(high, TextStyle.Default)}" : " or more")} [{Source}]";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -51,4 +52,8 @@ public sealed record LayerAdvice
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>new lawns: 2.54 cm to 5.08 cm [source]</c>.</returns>
+    public override string ToString() => $"{Use}: {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} [{Source}]";
 }

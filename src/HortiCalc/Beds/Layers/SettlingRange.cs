@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -46,4 +47,8 @@ public sealed record SettlingRange
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>topsoil: 20 % to 20 % (Allowance) [source]</c>.</returns>
+    public override string ToString() => $"{Material}: {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} ({Kind}) [{Source}]";
 }

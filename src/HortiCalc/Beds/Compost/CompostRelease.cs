@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -9,7 +10,7 @@ namespace HortiCalc.Beds;
 /// Immutable; equal when all members are equal. N(t) = N₀ (1 - exp(-k t)). The incubations were at a steady 25 °C or so in moist, sieved soil:
 /// the field is slower.
 /// </remarks>
-public sealed record NitrogenRelease
+public sealed record CompostRelease
 {
     /// <summary>Describes a release.</summary>
     /// <param name="material">The compost.</param>
@@ -20,7 +21,7 @@ public sealed record NitrogenRelease
     /// <param name="source">Where it comes from.</param>
     /// <exception cref="ArgumentException">The material is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
-    public NitrogenRelease(string material, MassFraction pool, double perDay, Ratio share, Duration incubation, Source source)
+    public CompostRelease(string material, MassFraction pool, double perDay, Ratio share, Duration incubation, Source source)
     {
         Material = Guard.NotBlank(material);
         Guard.Positive(Boundary.MassFraction(pool) * 1e6, "mg/kg", nameof(pool));
@@ -52,6 +53,10 @@ public sealed record NitrogenRelease
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
+
+    /// <summary>One line in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>composted tea leaves: 5.25 % of the nitrogen in 63 days [source]</c>.</returns>
+    public override string ToString() => $"{Material}: {QuantityText.Of(Share, TextStyle.Default)} of the nitrogen in {QuantityText.Of(Incubation, TextStyle.Default)} [{Source}]";
 
     internal double Progress(double days) => 1 - Math.Exp(-PerDay * days);
 }
