@@ -14,7 +14,7 @@ public static class BedPlanPicture
 
     private const string Style = """
         .soil { fill: #8a6a4f; stroke: #5f4733 }
-        .old { fill: #b79a80; stroke: #5f4733 }
+        .old { fill: #7d7466; stroke: #5f4733 }
         .compost { fill: #4a3b30; stroke: #33271e }
         .path { fill: #e9dfc9; stroke: #cbbd9c }
         .ground { fill: #f1efe6; stroke: #dcd8cf }
@@ -47,7 +47,7 @@ public static class BedPlanPicture
     {
         Svg svg = Looks.Begin(
             "Three beds: what to buy",
-            "Left in plan, to scale; right the kitchen bed in section, its depth five times enlarged. INVENTED beds.",
+            "Left in plan, to scale; right the kitchen bed in section, its depth ten times enlarged. INVENTED beds.",
             $"In plan: a rectangular bed of {Show(Kitchen.Ground.Area)} with a path of {Show(Path.Area)} round it, a keyhole bed of {Show(Keyhole.Area)}"
             + $" and an oval bed of {Show(Oval.Area)}. In section the rectangular bed: {Show(Kitchen.Existing)} of old fill,"
             + $" {string.Join(", ", Kitchen.Layers.Select(layer => $"{Show(layer.Layer.LooseDepth)} of {layer.Name}"))}, {Show(Kitchen.BelowRim)} left below the rim.",
@@ -101,7 +101,7 @@ public static class BedPlanPicture
     private static void Section(Svg svg)
     {
         const double left = 500;
-        const double width = 200;
+        const double width = 210; // 3 m: the depth is ten times enlarged
         const double ground = 440;
         double rim = Kitchen.Rim.Centimeters * SectionPixelsPerCentimetre;
         svg.Begin($"rim {Show(Kitchen.Rim)} above the ground");

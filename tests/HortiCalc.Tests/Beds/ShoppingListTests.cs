@@ -15,7 +15,7 @@ public sealed class ShoppingListTests
         Assert.Equal((0, ""), (exit, errors));
         HaulPlan haul = HortiCalcJson.Deserialize<HaulPlan>(output);
         Assert.True(haul.Trips.Count >= 2, haul.ToString());
-        Assert.All(haul.Trips, trip => Assert.True(trip.Mass <= haul.Vehicle.Payload, trip.Mass.ToString()));
+        Assert.All(haul.Trips, trip => Assert.True(trip.Mass <= haul.Vehicle.Payload, trip.ToString()));
         Assert.Equal(
             ["bark", "compost", "potting medium", "topsoil"],
             haul.Items.Select(item => item.Name[..item.Name.LastIndexOf(' ', item.Name.LastIndexOf(' ') - 1)]).Distinct().Order(StringComparer.Ordinal));
