@@ -99,6 +99,9 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<AccumulationUnit>),
         typeof(JsonStringEnumConverter<AcidForm>),
         typeof(JsonStringEnumConverter<AcidityBasis>),
+        typeof(JsonStringEnumConverter<BagAim>),
+        typeof(JsonStringEnumConverter<BedEdging>),
+        typeof(JsonStringEnumConverter<BorderCorners>),
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
@@ -127,6 +130,8 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<MediumRatePurpose>),
         typeof(JsonStringEnumConverter<MissingDays>),
         typeof(JsonStringEnumConverter<MixUse>),
+        typeof(JsonStringEnumConverter<LoadLimit>),
+        typeof(JsonStringEnumConverter<MoistureBasis>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
@@ -139,6 +144,9 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<RinseAdvice>),
         typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SandGrade>),
+        typeof(JsonStringEnumConverter<OffsetRule>),
+        typeof(JsonStringEnumConverter<SettlingKind>),
+        typeof(JsonStringEnumConverter<SoilDepthKind>),
         typeof(JsonStringEnumConverter<BoronClass>),
         typeof(JsonStringEnumConverter<ExtractTexture>),
         typeof(JsonStringEnumConverter<MediumExtract>),
@@ -312,6 +320,23 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(AmendmentLayer))]
 [JsonSerializable(typeof(BagPurchase))]
 [JsonSerializable(typeof(BulkDensity))]
+[JsonSerializable(typeof(Mound))]
+[JsonSerializable(typeof(SlopingBed))]
+[JsonSerializable(typeof(LayeredBed))]
+[JsonSerializable(typeof(SettlingRange))]
+[JsonSerializable(typeof(LayerAdvice))]
+[JsonSerializable(typeof(CropSoilDepth))]
+[JsonSerializable(typeof(RootDensityLimit))]
+[JsonSerializable(typeof(SaltLimit))]
+[JsonSerializable(typeof(CompostDose))]
+[JsonSerializable(typeof(CompostNutrients))]
+[JsonSerializable(typeof(CompostRelease))]
+[JsonSerializable(typeof(NitrogenShare))]
+[JsonSerializable(typeof(BagSelection))]
+[JsonSerializable(typeof(BulkPurchase))]
+[JsonSerializable(typeof(CompressedBale))]
+[JsonSerializable(typeof(HaulPlan))]
+[JsonSerializable(typeof(LooseHaul))]
 
 // Containers
 [JsonSerializable(typeof(Container))]
