@@ -73,6 +73,8 @@ namespace HortiCalc.Json;
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
         typeof(ElectricConductivityConverter),
+        typeof(MolarityConverter),
+        typeof(ConductivityMethodConverter),
         typeof(ReciprocalLengthConverter),
         typeof(WaterRateConverter),
         typeof(SaturationVapourPressureConverter),
@@ -121,6 +123,12 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<MediumRatePurpose>),
         typeof(JsonStringEnumConverter<MissingDays>),
         typeof(JsonStringEnumConverter<MixUse>),
+        typeof(JsonStringEnumConverter<SolutionIon>),
+        typeof(JsonStringEnumConverter<NutrientElement>),
+        typeof(JsonStringEnumConverter<NutrientOxide>),
+        typeof(JsonStringEnumConverter<StockTank>),
+        typeof(JsonStringEnumConverter<WaterAcid>),
+        typeof(JsonStringEnumConverter<GasExchange>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
@@ -253,6 +261,27 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
 [JsonSerializable(typeof(MixRecipe))]
 [JsonSerializable(typeof(RecipeBatch))]
+[JsonSerializable(typeof(IonConcentration))]
+[JsonSerializable(typeof(SolutionIons))]
+[JsonSerializable(typeof(NutrientSalt))]
+[JsonSerializable(typeof(SaltAmount))]
+[JsonSerializable(typeof(SaltOffer))]
+[JsonSerializable(typeof(NutrientPlan))]
+[JsonSerializable(typeof(StockPlan))]
+[JsonSerializable(typeof(NutrientFormula))]
+[JsonSerializable(typeof(NutrientTarget))]
+[JsonSerializable(typeof(IonResidual))]
+[JsonSerializable(typeof(FeedGrade))]
+[JsonSerializable(typeof(FeedStrength))]
+[JsonSerializable(typeof(InjectorStock))]
+[JsonSerializable(typeof(FeedConductivity))]
+[JsonSerializable(typeof(ConductivityMethod))]
+[JsonSerializable(typeof(IrrigationWater))]
+[JsonSerializable(typeof(AcidProduct))]
+[JsonSerializable(typeof(AcidDose))]
+[JsonSerializable(typeof(TitrationPoint))]
+[JsonSerializable(typeof(CarbonateShares))]
+[JsonSerializable(typeof(AlkalinityTarget))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]
