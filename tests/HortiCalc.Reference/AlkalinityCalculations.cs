@@ -20,6 +20,9 @@ internal static class AlkalinityCalculations
         ["alkalinity-target.low-caco3"] = inputs => Target(inputs).LowAsCalciumCarbonate.MilligramsPerLiter,
         ["alkalinity-target.high-caco3"] = inputs => Target(inputs).HighAsCalciumCarbonate.MilligramsPerLiter,
 
+        ["source-water.most-mgL"] = inputs => SourceWaterLimits.Hydroponics
+            .Single(limit => limit.Ion == FeedingCalculations.Parse<SolutionIon>(inputs, "ion")).Most.MilligramsPerLiter,
+
         // Constants and known solutions.
         ["water.pkw"] = inputs => WaterChemistry.PkOfWater(Celsius(inputs)),
         ["water.pk1"] = inputs => WaterChemistry.FirstPkOfCarbonicAcid(Celsius(inputs)),

@@ -44,6 +44,7 @@ public static class Calculations
         "crop-ph-four", "crop-ph-minimum", "crop-ph-minimum-high", "crop-ph-optimum-high", "crop-ph-optimum-low", "crop-ph-target",
         "fertiliser-acidity", "fertiliser-nitrogen", "medium-rate", "medium-rate-high", "medium-rate-lb",
         "alkalinity-target.high-caco3", "alkalinity-target.high-meqL", "alkalinity-target.low-caco3", "alkalinity-target.low-meqL",
+        "conductivity-target.high-mScm", "conductivity-target.low-mScm", "source-water.most-mgL",
         "base-temperature", "development-threshold", "development-time", "stage-high", "stage-low", "upper-temperature",
         "chill-requirement-high", "chill-requirement-low", "chill-requirement-words",
         "critical-temperature.bud-need-high", "critical-temperature.bud-need-low",

@@ -70,6 +70,8 @@ internal static class FeedingCalculations
             .Concentrations.Where(one => one.Ion == Parse<SolutionIon>(inputs, "ion")).Sum(one => one.OfElement.MilligramsPerLiter),
         ["nutrient-target.low-mgL"] = inputs => Target(inputs).Low.MilligramsPerLiter,
         ["nutrient-target.high-mgL"] = inputs => Target(inputs).High.MilligramsPerLiter,
+        ["conductivity-target.low-mScm"] = inputs => ConductivityTargetOf(inputs).Low.MillisiemensPerCentimeter,
+        ["conductivity-target.high-mScm"] = inputs => ConductivityTargetOf(inputs).High.MillisiemensPerCentimeter,
     };
 
     internal static SolutionIons Ions(Inputs inputs)
@@ -97,6 +99,9 @@ internal static class FeedingCalculations
         "hoagland-2" => NutrientFormulas.HoaglandTwo,
         _ => throw new FormatException($"'{inputs["formula"]}' is not a formula."),
     };
+
+    private static ConductivityTarget ConductivityTargetOf(Inputs inputs) =>
+        (inputs["list"] == "hydroponics" ? ConductivityTargets.Hydroponics : ConductivityTargets.SaturatedMedia).Single(one => one.Crop == inputs["crop"]);
 
     private static NutrientRange Target(Inputs inputs) => NutrientTargets.All.Single(one => one.Key == inputs["target"])
         .Of(Parse<NutrientElement>(inputs, "element"))!;

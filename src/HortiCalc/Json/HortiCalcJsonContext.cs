@@ -129,6 +129,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<StockTank>),
         typeof(JsonStringEnumConverter<WaterAcid>),
         typeof(JsonStringEnumConverter<GasExchange>),
+        typeof(JsonStringEnumConverter<ConductivityBasis>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
@@ -282,6 +283,8 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(TitrationPoint))]
 [JsonSerializable(typeof(CarbonateShares))]
 [JsonSerializable(typeof(AlkalinityTarget))]
+[JsonSerializable(typeof(SourceWaterLimit))]
+[JsonSerializable(typeof(ConductivityTarget))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]

@@ -12,7 +12,8 @@ namespace HortiCalc.Mixes;
 /// </para>
 /// <para>
 /// Alkalinity here is that of the carbonates and hydroxide, which is what acid is meant to take away. A laboratory that titrates to pH 4.5 counts the second
-/// hydrogen of phosphate and the citrates too. The volume of the acid, below a part in a thousand, is left out.
+/// hydrogen of phosphate and the citrates too. The volume of the acid, below a part in a thousand, is left out. So are the pairs that calcium and
+/// magnesium form with hydrogen phosphate and citrate: in hard water these two acids take away a little more than is said here.
 /// </para>
 /// <para>
 /// Charts count a fixed number of hydrogens: two for sulfuric and one for nitric acid, which is right, and one for phosphoric, which is right below pH 6; some

@@ -105,5 +105,19 @@ internal static class FeedingSources
         "http://www.madsci.org/posts/archives/apr2001/987989403.Bt.r.html",
         SourceKind.CommonPractice);
 
+    public static readonly Source PumiceConductivity = new(
+        "conductivity-on-pumice",
+        "Hydroponic pumice treatment, pH and EC of different crops",
+        "FarmLink Kenya",
+        null,
+        "https://www.farmlinkkenya.com/hydroponic-pumice-treatment-ph-and-electroconductivity-of-different-crops/");
+
+    public static readonly Source SaturatedMediaConductivity = new(
+        "conductivity-of-saturated-media",
+        "Preferred EC values for selected plants (saturated media extract)",
+        "manual of a conductivity meter, appendix 1",
+        null,
+        "https://manualshive.com/en/manual/spectrum/fieldscout-2265fs/1344351?page=18");
+
     public static readonly Source Custom = Source.CommonPractice("feeding-common-practice", "an ion within 5 % of its target is reached");
 }
