@@ -55,6 +55,7 @@ public partial class ProvenanceTests
         ["usda-texture-boundaries"] = "prints bounds and no soils; the partition of the triangle and published mean soils check them",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
         ["day-1985"] = "describes the continuation with past years; an independent computation checks it",
+        ["usgs-phreeqc"] = "holds coefficients and a program; NIST's standards for meters and an independent solver check what is made with them",
         ["hyndman-fan-1996"] = "lists the ranks; an independent implementation of them checks the dates",
     };
 

@@ -12,6 +12,9 @@ internal sealed class Speciation
     private const double Tolerance = 1e-13;
     private const double MostIonicStrength = 0.5;
 
+    // The method takes a charge below this for zero; in pure water all charges are near 1e-7 mol/L.
+    private const double RootAccuracy = 1e-20;
+
     private readonly WeakTotals totals;
     private readonly double first;
     private readonly double second;
@@ -102,7 +105,7 @@ internal sealed class Speciation
 
     private static double Root(Func<double, double> falling) => falling(0) <= 0 ? 0
         : falling(14) >= 0 ? 14
-        : Brent.FindRoot(falling, 0, 14, 1e-14, 500);
+        : Brent.FindRoot(falling, 0, 14, RootAccuracy, 500);
 
     private double ShareOfSulfate => 1 / (1 + 1 / Step(constants.Bisulfate, first, second));
 

@@ -21,9 +21,9 @@ internal static class ChemicalFormula
         {
             int at = 0;
             double times = Count(part, ref at);
-            Read(part, ref at, times, atoms, nested: false);
-            if (at != part.Length || at == 0)
+            if (at == part.Length)
                 throw Unreadable(formula);
+            Read(part, ref at, times, atoms, nested: false);
         }
 
         return atoms;
