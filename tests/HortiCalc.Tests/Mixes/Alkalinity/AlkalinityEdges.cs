@@ -11,7 +11,7 @@ public class AlkalinityEdges
     private static readonly IrrigationWater Well = new(
         WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(250)), new Ph(7.6), Temperature.FromDegreesCelsius(20));
 
-    private static void Refuses<T>(Action action, string parameter, params string[] parts)
+    private static void Refuses<T>(Func<object?> action, string parameter, params string[] parts)
         where T : ArgumentException
     {
         T refused = Assert.Throws<T>(action);

@@ -13,7 +13,7 @@ public class FeedingEdges
 
     private static IonConcentration Millimoles(SolutionIon ion, double value) => new(ion, Molarity.FromMillimolesPerLiter(value));
 
-    private static void Refuses<T>(Action action, string parameter, params string[] parts)
+    private static void Refuses<T>(Func<object?> action, string parameter, params string[] parts)
         where T : ArgumentException
     {
         T refused = Assert.Throws<T>(action);

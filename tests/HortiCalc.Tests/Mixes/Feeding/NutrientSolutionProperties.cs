@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Xunit;
 using HortiCalc.Mixes;
-using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Tests.Mixes;
