@@ -10,6 +10,8 @@ public static class Calculations
         LimeCalculations.All,
         AcidifyingCalculations.All,
         ReactionCalculations.All,
+        SaltCalculations.All,
+        NutrientCalculations.All,
         BedCalculations.All,
         ContainerCalculations.All,
         MixCalculations.All,
@@ -72,6 +74,11 @@ public static class Calculations
         "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",
         "row-cover.high", "row-cover.low",
         "sprinkler-start.table", "sprinkling.depth-high", "sprinkling.depth-low",
+        "fertilizer-content", "salt-index",
+        "manure-available", "manure-content", "manure-release", "manure-share", "nitrogen-potential", "nitrogen-rate", "nitrogen-release",
+        "salt-loss", "salt-loss-high", "salt-rating", "salt-threshold", "salt-threshold-high",
+        "boron-class", "boron-loss", "boron-threshold", "boron-threshold-high",
+        "extract-determination", "extract-intercept", "extract-slope",
         "winkler-region",
     };
 }
