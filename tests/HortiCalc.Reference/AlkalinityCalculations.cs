@@ -48,7 +48,7 @@ internal static class AlkalinityCalculations
         ["acid.ml-per-100gal-for-alkalinity"] = inputs => ToAlkalinity(inputs).VolumeFor(Volume.FromUsGallons(100)).Milliliters,
         ["acid.alkalinity-taken-mgL"] = inputs =>
         {
-            IrrigationWater water = Water(inputs);
+            SourceWater water = Water(inputs);
             AcidDose dose = AcidInjection.AddVolume(
                 water,
                 Acid(inputs),
@@ -78,7 +78,7 @@ internal static class AlkalinityCalculations
 
     private static AlkalinityTarget Target(Inputs inputs) => AlkalinityTargets.All.Single(one => one.Container == inputs["container"]);
 
-    private static IrrigationWater Water(Inputs inputs) => new(
+    private static SourceWater Water(Inputs inputs) => new(
         inputs.Has("water_meqL")
             ? VolumetricCharge.FromMilliequivalentsPerLitre(inputs.Number("water_meqL"))
             : WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(inputs.Number("water_mgL"))),
@@ -105,7 +105,7 @@ internal static class AlkalinityCalculations
     /// <summary>Grams of the acid's nutrient in a mole, taken from a dose.</summary>
     private static double GramsOfElementPerMole(Inputs inputs)
     {
-        IrrigationWater water = new(VolumetricCharge.FromMilliequivalentsPerLitre(5), new Ph(8), Temperature.FromDegreesCelsius(25));
+        SourceWater water = new(VolumetricCharge.FromMilliequivalentsPerLitre(5), new Ph(8), Temperature.FromDegreesCelsius(25));
         AcidDose dose = AcidInjection.Add(water, Acid(inputs), Molarity.FromMillimolesPerLiter(1), GasExchange.Closed);
         return ElementOf(dose);
     }

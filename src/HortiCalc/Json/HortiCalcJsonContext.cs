@@ -329,7 +329,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(InjectorStock))]
 [JsonSerializable(typeof(FeedConductivity))]
 [JsonSerializable(typeof(ConductivityMethod))]
-[JsonSerializable(typeof(IrrigationWater))]
+[JsonSerializable(typeof(SourceWater))]
 [JsonSerializable(typeof(AcidProduct))]
 [JsonSerializable(typeof(AcidDose))]
 [JsonSerializable(typeof(TitrationPoint))]

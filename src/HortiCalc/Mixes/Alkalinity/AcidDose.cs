@@ -24,7 +24,7 @@ public sealed record AcidDose : IFormattable, IDisplayable
     /// <exception cref="ArgumentOutOfRangeException">The amount is negative, or the exchange is not a defined one.</exception>
     public AcidDose(
         AcidProduct product,
-        IrrigationWater water,
+        SourceWater water,
         Molarity amount,
         Ph ph,
         VolumetricCharge alkalinity,
@@ -49,7 +49,7 @@ public sealed record AcidDose : IFormattable, IDisplayable
     public AcidProduct Product { get; }
 
     /// <summary>The water before.</summary>
-    public IrrigationWater Water { get; }
+    public SourceWater Water { get; }
 
     /// <summary>Moles of the acid per volume of water.</summary>
     public Molarity Amount { get; }

@@ -44,13 +44,13 @@ public static class AcidInjection
     /// <returns>The dose; none, with a caution, where the water is at that pH or below.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The target is outside what the method is for.</exception>
     /// <example><code>
-    /// IrrigationWater well = new(
+    /// SourceWater well = new(
     ///     WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(250)), new Ph(7.6), Temperature.FromDegreesCelsius(20));
     /// AcidDose dose = AcidInjection.ToPh(well, AcidProducts.Phosphoric75, new Ph(6), GasExchange.Closed);
     /// double millilitres = dose.VolumeFor(Volume.FromCubicMeters(1)).Milliliters;   // 280
     /// double phosphorus = dose.Phosphorus.MilligramsPerLiter;                       // 105
     /// </code></example>
-    public static AcidDose ToPh(IrrigationWater water, AcidProduct acid, Ph target, GasExchange exchange)
+    public static AcidDose ToPh(SourceWater water, AcidProduct acid, Ph target, GasExchange exchange)
     {
         Guard.NotNull(water);
         Guard.NotNull(acid);
@@ -69,13 +69,13 @@ public static class AcidInjection
     /// <returns>The dose; none, with a caution, where the water has no more alkalinity than that.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The exchange is not a defined one.</exception>
     /// <example><code>
-    /// IrrigationWater well = new(
+    /// SourceWater well = new(
     ///     WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(250)), new Ph(7.6), Temperature.FromDegreesCelsius(20));
     /// AcidDose dose = AcidInjection.ToAlkalinity(
     ///     well, AcidProducts.Sulfuric93, WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(150)), GasExchange.Closed);
     /// double millilitres = dose.VolumeFor(Volume.FromUsGallons(100)).Milliliters;   // 21.7
     /// </code></example>
-    public static AcidDose ToAlkalinity(IrrigationWater water, AcidProduct acid, VolumetricCharge target, GasExchange exchange)
+    public static AcidDose ToAlkalinity(SourceWater water, AcidProduct acid, VolumetricCharge target, GasExchange exchange)
     {
         Guard.NotNull(water);
         Guard.NotNull(acid);
@@ -93,7 +93,7 @@ public static class AcidInjection
     /// <param name="exchange">Whether the carbon dioxide stays or leaves.</param>
     /// <returns>The pH, the alkalinity that is left and the nutrients.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amount is outside what the method is for.</exception>
-    public static AcidDose Add(IrrigationWater water, AcidProduct acid, Molarity amount, GasExchange exchange)
+    public static AcidDose Add(SourceWater water, AcidProduct acid, Molarity amount, GasExchange exchange)
     {
         Guard.NotNull(water);
         Guard.NotNull(acid);
@@ -109,7 +109,7 @@ public static class AcidInjection
     /// <returns>The pH, the alkalinity that is left and the nutrients.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative, or more than the method is for.</exception>
     /// <exception cref="ArgumentException">The acid is dry.</exception>
-    public static AcidDose AddVolume(IrrigationWater water, AcidProduct acid, VolumeConcentration share, GasExchange exchange)
+    public static AcidDose AddVolume(SourceWater water, AcidProduct acid, VolumeConcentration share, GasExchange exchange)
     {
         double fraction = Guard.NotNegative(Boundary.VolumeFraction(share), "L/L", nameof(share));
         return Guard.NotNull(acid).Molarity is Molarity molarity
@@ -125,7 +125,7 @@ public static class AcidInjection
     /// <param name="exchange">Whether the carbon dioxide stays or leaves.</param>
     /// <returns>The points, with falling pH.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside what is allowed.</exception>
-    public static IReadOnlyList<TitrationPoint> Titration(IrrigationWater water, AcidProduct acid, Molarity most, int points, GasExchange exchange)
+    public static IReadOnlyList<TitrationPoint> Titration(SourceWater water, AcidProduct acid, Molarity most, int points, GasExchange exchange)
     {
         Guard.NotNull(water);
         Guard.NotNull(acid);
@@ -141,7 +141,7 @@ public static class AcidInjection
     }
 
     // A state at a known pH or alkalinity needs as much acid as charge is left over there; the acid in turn lifts the ionic strength.
-    private static AcidDose ForState(IrrigationWater water, AcidProduct acid, GasExchange exchange, Func<WeakTotals, Speciation> stateOf)
+    private static AcidDose ForState(SourceWater water, AcidProduct acid, GasExchange exchange, Func<WeakTotals, Speciation> stateOf)
     {
         WeakTotals without = water.TotalsWith(exchange);
         double molesPerLitre = 0;
@@ -156,17 +156,17 @@ public static class AcidInjection
         }
     }
 
-    private static Speciation After(IrrigationWater water, AcidProduct acid, double molesPerLitre, GasExchange exchange) =>
+    private static Speciation After(SourceWater water, AcidProduct acid, double molesPerLitre, GasExchange exchange) =>
         Speciation.Balanced(acid.AddedTo(water.TotalsWith(exchange), molesPerLitre), water.Constants);
 
-    private static AcidDose NothingToDo(IrrigationWater water, AcidProduct acid, GasExchange exchange)
+    private static AcidDose NothingToDo(SourceWater water, AcidProduct acid, GasExchange exchange)
     {
         AcidDose none = Dose(water, acid, exchange, 0, After(water, acid, 0, exchange));
         return new AcidDose(
             none.Product, none.Water, none.Amount, none.Ph, none.Alkalinity, none.FreeAcid, exchange, Method, [WaterAcidCautions.AlreadyThere]);
     }
 
-    private static AcidDose Dose(IrrigationWater water, AcidProduct acid, GasExchange exchange, double molesPerLitre, Speciation state) => new(
+    private static AcidDose Dose(SourceWater water, AcidProduct acid, GasExchange exchange, double molesPerLitre, Speciation state) => new(
         acid,
         water,
         Molarity.FromMolesPerLiter(molesPerLitre),

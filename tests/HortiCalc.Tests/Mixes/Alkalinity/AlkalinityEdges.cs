@@ -8,7 +8,7 @@ namespace HortiCalc.Tests.Mixes;
 /// <summary>What acid in water refuses, what it warns of, and what it says at the edges.</summary>
 public class AlkalinityEdges
 {
-    private static readonly IrrigationWater Well = new(
+    private static readonly SourceWater Well = new(
         WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(250)), new Ph(7.6), Temperature.FromDegreesCelsius(20));
 
     private static void Refuses<T>(Func<object?> action, string parameter, params string[] parts)
@@ -22,19 +22,19 @@ public class AlkalinityEdges
     private static VolumetricCharge Meq(double value) => VolumetricCharge.FromMilliequivalentsPerLitre(value);
 
     [Fact]
-    public void IrrigationWater_ThatCannotBe_IsRefused()
+    public void SourceWater_ThatCannotBe_IsRefused()
     {
         Temperature warm = Temperature.FromDegreesCelsius(20);
-        Refuses<ArgumentOutOfRangeException>(() => new IrrigationWater(Meq(0), new Ph(7), warm), "alkalinity", "0 meq/L", "greater than 0");
-        Refuses<ArgumentOutOfRangeException>(() => new IrrigationWater(Meq(70), new Ph(7), warm), "alkalinity", "mol/L", "0.1");
-        Refuses<ArgumentOutOfRangeException>(() => new IrrigationWater(Meq(3), new Ph(4.9), warm), "ph", "4.9 pH", "from 5 to 10");
-        Refuses<ArgumentOutOfRangeException>(() => new IrrigationWater(Meq(0.01), new Ph(9.9), warm), "ph", "9.9", "hydroxide");
+        Refuses<ArgumentOutOfRangeException>(() => new SourceWater(Meq(0), new Ph(7), warm), "alkalinity", "0 meq/L", "greater than 0");
+        Refuses<ArgumentOutOfRangeException>(() => new SourceWater(Meq(70), new Ph(7), warm), "alkalinity", "mol/L", "0.1");
+        Refuses<ArgumentOutOfRangeException>(() => new SourceWater(Meq(3), new Ph(4.9), warm), "ph", "4.9 pH", "from 5 to 10");
+        Refuses<ArgumentOutOfRangeException>(() => new SourceWater(Meq(0.01), new Ph(9.9), warm), "ph", "9.9", "hydroxide");
         Refuses<ArgumentOutOfRangeException>(
-            () => new IrrigationWater(Meq(3), new Ph(7), Temperature.FromDegreesCelsius(51)), "temperature", "51 °C", "from 0 to 50 °C");
+            () => new SourceWater(Meq(3), new Ph(7), Temperature.FromDegreesCelsius(51)), "temperature", "51 °C", "from 0 to 50 °C");
         Refuses<ArgumentOutOfRangeException>(
-            () => new IrrigationWater(Meq(3), new Ph(7), warm, Molarity.FromMillimolesPerLiter(2)), "ionicStrength", "0.002 mol/L", "from 0.003");
+            () => new SourceWater(Meq(3), new Ph(7), warm, Molarity.FromMillimolesPerLiter(2)), "ionicStrength", "0.002 mol/L", "from 0.003");
         Refuses<ArgumentOutOfRangeException>(
-            () => IrrigationWater.IonicStrengthFromConductivity(ElectricConductivity.FromMillisiemensPerCentimeter(-1)), "conductivity", "-1 mS/cm");
+            () => SourceWater.IonicStrengthFromConductivity(ElectricConductivity.FromMillisiemensPerCentimeter(-1)), "conductivity", "-1 mS/cm");
     }
 
     [Fact]

@@ -11,7 +11,7 @@ public class AlkalinityProperties
 {
     private static Temperature Degrees(PositiveInt value) => Temperature.FromDegreesCelsius(value.Get % 51);
 
-    private static IrrigationWater Water(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature) => new(
+    private static SourceWater Water(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature) => new(
         VolumetricCharge.FromMilliequivalentsPerLitre(0.5 + alkalinity.Get % 80 / 10.0), new Ph(6.8 + ph.Get % 17 / 10.0), Degrees(temperature));
 
     private static AcidProduct Acid(PositiveInt value) => AcidProducts.All[value.Get % AcidProducts.All.Count];
@@ -21,7 +21,7 @@ public class AlkalinityProperties
     [Property]
     public bool ToPh_ThenAdded_GivesThatPh(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt acid, PositiveInt target, bool open)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         Ph wanted = new(4.5 + target.Get % 21 / 10.0);
         AcidDose dose = AcidInjection.ToPh(water, Acid(acid), wanted, Exchange(open));
         AcidDose added = AcidInjection.Add(water, Acid(acid), dose.Amount, Exchange(open));
@@ -33,7 +33,7 @@ public class AlkalinityProperties
     public bool ToAlkalinity_ThenAdded_LeavesThatAlkalinity(
         PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt acid, PositiveInt target, bool open)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         VolumetricCharge wanted = water.Alkalinity * (target.Get % 95 / 100.0);
         AcidDose dose = AcidInjection.ToAlkalinity(water, Acid(acid), wanted, Exchange(open));
         AcidDose added = AcidInjection.Add(water, Acid(acid), dose.Amount, Exchange(open));
@@ -43,7 +43,7 @@ public class AlkalinityProperties
     [Property]
     public bool Add_MoreAcid_LowersThePh(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt acid, PositiveInt amount, bool open)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         Molarity less = Molarity.FromMillimolesPerLiter(amount.Get % 100 / 20.0);
         AcidDose first = AcidInjection.Add(water, Acid(acid), less, Exchange(open));
         AcidDose second = AcidInjection.Add(water, Acid(acid), less + Molarity.FromMillimolesPerLiter(0.1), Exchange(open));
@@ -53,7 +53,7 @@ public class AlkalinityProperties
     [Property]
     public bool ToPh_ALowerTarget_TakesMoreAcid(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt acid, PositiveInt target, bool open)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         Ph higher = new(4.6 + target.Get % 20 / 10.0);
         return AcidInjection.ToPh(water, Acid(acid), new Ph(higher.Value - 0.1), Exchange(open)).Amount
             > AcidInjection.ToPh(water, Acid(acid), higher, Exchange(open)).Amount;
@@ -62,7 +62,7 @@ public class AlkalinityProperties
     [Property]
     public bool Add_OfNothing_LeavesTheWaterAsItIs(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt acid)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         AcidDose none = AcidInjection.Add(water, Acid(acid), Molarity.Zero, GasExchange.Closed);
         return Math.Abs(none.Ph - water.Ph) < 1e-9 && Near.Equal(none.Alkalinity.MilliequivalentsPerLitre, water.Alkalinity.MilliequivalentsPerLitre);
     }
@@ -70,7 +70,7 @@ public class AlkalinityProperties
     [Property]
     public bool Add_OfNitricAcid_TakesItsOwnChargeOfAlkalinity(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt share, bool open)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         double milliequivalents = water.Alkalinity.MilliequivalentsPerLitre * (1 + share.Get % 95) / 100;
         AcidDose dose = AcidInjection.Add(water, AcidProducts.Nitric67, Molarity.FromMillimolesPerLiter(milliequivalents), Exchange(open));
         return Math.Abs(water.Alkalinity.MilliequivalentsPerLitre - dose.Alkalinity.MilliequivalentsPerLitre - milliequivalents) < 1e-9;
@@ -79,7 +79,7 @@ public class AlkalinityProperties
     [Property]
     public bool Add_OfSulfuricAcid_TakesTwiceItsMoles(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt share)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         double millimoles = water.Alkalinity.MilliequivalentsPerLitre * (1 + share.Get % 90) / 200;
         AcidDose dose = AcidInjection.Add(water, AcidProducts.Sulfuric93, Molarity.FromMillimolesPerLiter(millimoles), GasExchange.Closed);
 
@@ -157,7 +157,7 @@ public class AlkalinityProperties
     [Property]
     public bool Add_ThenOpenedToTheAir_HasAHigherPh(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt acid, PositiveInt share)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         AcidDose closed = AcidInjection.ToAlkalinity(water, Acid(acid), water.Alkalinity * (0.1 + share.Get % 50 / 100.0), GasExchange.Closed);
         AcidDose open = AcidInjection.Add(water, Acid(acid), closed.Amount, GasExchange.OpenToAir);
         return open.Ph > closed.Ph;
@@ -166,7 +166,7 @@ public class AlkalinityProperties
     [Property]
     public bool Titration_OfAnyWater_FallsAndAgreesWithAdd(PositiveInt alkalinity, PositiveInt ph, PositiveInt temperature, PositiveInt acid)
     {
-        IrrigationWater water = Water(alkalinity, ph, temperature);
+        SourceWater water = Water(alkalinity, ph, temperature);
         IReadOnlyList<TitrationPoint> curve = AcidInjection.Titration(water, Acid(acid), Molarity.FromMillimolesPerLiter(6), 7, GasExchange.Closed);
         return curve.Count == 7 && curve.Zip(curve.Skip(1)).All(pair => pair.Second.Ph < pair.First.Ph)
             && Math.Abs(curve[3].Ph - AcidInjection.Add(water, Acid(acid), Molarity.FromMillimolesPerLiter(3), GasExchange.Closed).Ph) < 1e-12;
@@ -201,7 +201,7 @@ public class AlkalinityProperties
         // The ionic strength of such a water, half sodium and half the anions, exceeds the sodium by what carbonate adds.
         Speciation state = Speciation.Balanced(
             new WeakTotals(sodium / 1000, sodium / 2000) { Carbon = sodium / 1000 }, new EquilibriumConstants(Degrees(temperature).DegreesCelsius));
-        IrrigationWater water = new(
+        SourceWater water = new(
             VolumetricCharge.FromMilliequivalentsPerLitre(sodium), before, Degrees(temperature), Molarity.FromMolesPerLiter(state.IonicStrength));
         Ph dosed = AcidInjection.Add(water, AcidProducts.Phosphoric75, Molarity.FromMillimolesPerLiter(phosphate), GasExchange.Closed).Ph;
         Ph dissolved = WaterChemistry.PhOf(

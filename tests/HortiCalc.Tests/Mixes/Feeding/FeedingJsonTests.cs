@@ -10,7 +10,7 @@ namespace HortiCalc.Tests.Mixes;
 /// <summary>Every input and result of feeding and of water survives storage.</summary>
 public class FeedingJsonTests
 {
-    private static readonly IrrigationWater Well = new(
+    private static readonly SourceWater Well = new(
         WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(250)), new Ph(7.6), Temperature.FromDegreesFahrenheit(68));
 
     private static void RoundTrips<T>(T value, JsonTypeInfo<T> type)
@@ -63,7 +63,7 @@ public class FeedingJsonTests
     [Fact]
     public void Waters_AndDoses_RoundTrip()
     {
-        RoundTrips(Well, HortiCalcJsonContext.Default.IrrigationWater);
+        RoundTrips(Well, HortiCalcJsonContext.Default.SourceWater);
         Assert.All(AcidProducts.All, acid =>
         {
             RoundTrips(acid, HortiCalcJsonContext.Default.AcidProduct);

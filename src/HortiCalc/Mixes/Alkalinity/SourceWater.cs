@@ -6,10 +6,10 @@ namespace HortiCalc.Mixes;
 /// <summary>A water before acid: what a laboratory or a test kit says of it.</summary>
 /// <remarks>Immutable; equal by value.</remarks>
 /// <example><code>
-/// IrrigationWater well = new(
+/// SourceWater well = new(
 ///     WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(250)), new Ph(7.6), Temperature.FromDegreesCelsius(15));
 /// </code></example>
-public sealed record IrrigationWater
+public sealed record SourceWater
 {
     /// <summary>Describes a water.</summary>
     /// <param name="alkalinity">The alkalinity, taken to be of carbonates; more than 0.</param>
@@ -22,7 +22,7 @@ public sealed record IrrigationWater
     /// <exception cref="ArgumentOutOfRangeException">
     /// A number is outside what is allowed, or the pH cannot be that of a water of so little alkalinity.
     /// </exception>
-    public IrrigationWater(VolumetricCharge alkalinity, Ph ph, Temperature temperature, Molarity? ionicStrength = null)
+    public SourceWater(VolumetricCharge alkalinity, Ph ph, Temperature temperature, Molarity? ionicStrength = null)
     {
         double molesPerLitre = Guard.Positive(alkalinity.MilliequivalentsPerLitre, "meq/L", nameof(alkalinity)) / 1000;
         Guard.Within(ph.Value, 5, 10, "pH", nameof(ph));
