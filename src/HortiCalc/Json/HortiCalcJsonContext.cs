@@ -80,6 +80,7 @@ namespace HortiCalc.Json;
         typeof(ElectricConductivityConverter),
         typeof(MolarityConverter),
         typeof(ConductivityMethodConverter),
+        typeof(FertiliserSolubilityConverter),
         typeof(ReciprocalLengthConverter),
         typeof(WaterRateConverter),
         typeof(SaturationVapourPressureConverter),
@@ -337,6 +338,10 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(AlkalinityTarget))]
 [JsonSerializable(typeof(SourceWaterLimit))]
 [JsonSerializable(typeof(ConductivityTarget))]
+[JsonSerializable(typeof(NutrientRange))]
+[JsonSerializable(typeof(SaltIon))]
+[JsonSerializable(typeof(StockSalt))]
+[JsonSerializable(typeof(FertiliserSolubility))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]

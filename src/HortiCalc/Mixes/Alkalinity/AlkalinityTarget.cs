@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -42,4 +43,8 @@ public sealed record AlkalinityTarget
     /// <summary>The most as calcium carbonate.</summary>
     [JsonIgnore]
     public MassConcentration HighAsCalciumCarbonate => WaterAlkalinity.ToCalciumCarbonate(High);
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>plugs: 0.75 to 1.25 meq/L [...]</c>.</returns>
+    public override string ToString() => $"{Container}: {QuantityText.Number(Low.MilliequivalentsPerLitre, TextStyle.Default)} to {QuantityText.Number(High.MilliequivalentsPerLitre, TextStyle.Default)} meq/L [{Source}]";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -29,4 +30,8 @@ public sealed record CarbonateShares
 
     /// <summary>Carbonate.</summary>
     public Ratio Carbonate { get; }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>carbon dioxide 41.6 %, bicarbonate 58.4 %, carbonate 0.0087 %</c>.</returns>
+    public override string ToString() => $"carbon dioxide {QuantityText.Of(CarbonDioxide, TextStyle.Default)}, bicarbonate {QuantityText.Of(Bicarbonate, TextStyle.Default)}, carbonate {QuantityText.Of(Carbonate, TextStyle.Default)}";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -61,6 +62,10 @@ public sealed record SourceWater
 
     /// <summary>The ionic strength.</summary>
     public Molarity? IonicStrength { get; }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>alkalinity 5 meq/L, pH 7.6, 15 °C</c>.</returns>
+    public override string ToString() => $"alkalinity {QuantityText.Number(Alkalinity.MilliequivalentsPerLitre, TextStyle.Default)} meq/L, {Ph}, {QuantityText.Of(Temperature, TextStyle.Default)}";
 
     /// <summary>The ionic strength of a water by its conductivity, I = 1.6·10⁻⁵ mol/L for a µS/cm.</summary>
     /// <param name="conductivity">The conductivity at 25 °C; 0 or more.</param>

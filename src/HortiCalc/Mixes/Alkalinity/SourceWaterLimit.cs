@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -28,4 +29,8 @@ public sealed record SourceWaterLimit
 
     /// <summary>Where it was printed.</summary>
     public Source Source { get; }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>sodium below 50 mg/L [...]</c>.</returns>
+    public override string ToString() => $"{IonFacts.Of(Ion).Name} below {QuantityText.Of(Most, TextStyle.Default)} [{Source}]";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -27,4 +28,8 @@ public sealed record TitrationPoint
 
     /// <summary>The alkalinity of the carbonates; 0 where free acid is left.</summary>
     public VolumetricCharge Alkalinity { get; }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>2 mmol/L of acid: pH 6.46, alkalinity 3 meq/L</c>.</returns>
+    public override string ToString() => $"{QuantityText.Number(Boundary.MolesPerLitre(Amount) * 1000, TextStyle.Default)} mmol/L of acid: {Ph}, alkalinity {QuantityText.Number(Alkalinity.MilliequivalentsPerLitre, TextStyle.Default)} meq/L";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -39,4 +40,8 @@ public sealed record ConductivityTarget
 
     /// <summary>Where it was printed.</summary>
     public Source Source { get; }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>Lettuce: 1 to 1.5 dS/m [...]</c>.</returns>
+    public override string ToString() => $"{Crop}: {QuantityText.Number(Boundary.DecisiemensPerMetre(Low), TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} [{Source}]";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -30,6 +31,11 @@ public sealed record FeedConductivity
 
     /// <summary>Its conductivity in pure water.</summary>
     public ElectricConductivity Conductivity { get; }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>0.74 dS/m at 100 mg/L of nitrogen</c>.</returns>
+    public override string ToString() =>
+        $"{QuantityText.Of(Conductivity, TextStyle.Default)} at {QuantityText.Of(Nitrogen, TextStyle.Default)} of nitrogen";
 
     internal double MillisiemensPerMilligram => Boundary.DecisiemensPerMetre(Conductivity) / Boundary.MilligramsPerLitre(Nitrogen);
 }

@@ -58,6 +58,17 @@ public static class FertiliserSolubilities
         MonoammoniumPhosphate, MonopotassiumPhosphate, PotassiumChloride, PotassiumSulfate, Urea,
     ]);
 
+    /// <summary>Finds a fertiliser by its key.</summary>
+    /// <param name="key">The <see cref="FertiliserSolubility.Key"/>, for instance <c>potassium-nitrate</c>.</param>
+    /// <returns>Its solubilities.</returns>
+    /// <exception cref="ArgumentException">There is no such fertiliser, or the key is empty.</exception>
+    public static FertiliserSolubility FromKey(string key)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(key);
+        return All.FirstOrDefault(one => one.Key == key)
+            ?? throw new ArgumentException($"{nameof(key)} was '{key}'; allowed: {string.Join(", ", All.Select(one => one.Key))}.", nameof(key));
+    }
+
     /// <summary>The solubility of a salt at a temperature in g/L, or <see langword="null"/> where the table does not say.</summary>
     internal static double? OfSalt(string key, double celsius)
     {

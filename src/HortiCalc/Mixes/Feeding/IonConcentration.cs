@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -60,6 +61,10 @@ public sealed record IonConcentration
             throw new ArgumentException($"{nameof(ion)} was {ion}, which holds no nutrient to count by; allowed: one that does.", nameof(ion));
         return FromMilligrams(ion, Guard.NotNegative(Boundary.MilligramsPerLitre(mass), "mg/L", nameof(mass)), facts.ElementGramsPerMole);
     }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>nitrate 15 mmol/L</c>.</returns>
+    public override string ToString() => $"{IonFacts.Of(Ion).Name} {QuantityText.Number(MolesPerLitre * 1000, TextStyle.Default)} mmol/L";
 
     /// <summary>States an ion by its charge.</summary>
     /// <param name="ion">The ion; one with a charge.</param>

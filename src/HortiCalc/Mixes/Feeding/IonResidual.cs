@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -33,4 +34,8 @@ public sealed record IonResidual
     /// <summary>What is reached less what was wanted: below zero where it falls short.</summary>
     [JsonIgnore]
     public Molarity Difference => Molarity.FromMolesPerLiter(Boundary.MolesPerLitre(Reached) - Boundary.MolesPerLitre(Wanted));
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>nitrate 14.8 of 15 mmol/L</c>.</returns>
+    public override string ToString() => $"{IonFacts.Of(Ion).Name} {QuantityText.Number(Boundary.MolesPerLitre(Reached) * 1000, TextStyle.Default)} of {QuantityText.Number(Boundary.MolesPerLitre(Wanted) * 1000, TextStyle.Default)} mmol/L";
 }

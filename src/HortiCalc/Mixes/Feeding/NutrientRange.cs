@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -37,4 +38,8 @@ public sealed record NutrientRange
         double amount = Boundary.MilligramsPerLitre(Guard.NotNull(solution).Element(Element));
         return amount >= Boundary.MilligramsPerLitre(Low) && amount <= Boundary.MilligramsPerLitre(High);
     }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>Nitrogen 165 mg/L to 200 mg/L</c>.</returns>
+    public override string ToString() => Low.Equals(High, MassConcentration.Zero) ? $"{Element} {QuantityText.Of(Low, TextStyle.Default)}" : $"{Element} {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)}";
 }

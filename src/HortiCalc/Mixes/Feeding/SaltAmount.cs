@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -42,6 +43,10 @@ public sealed record SaltAmount
         double molesPerLitre = Guard.NotNegative(Boundary.MolesPerLitre(concentration), "mol/L", nameof(concentration));
         return new SaltAmount(salt, MassConcentration.FromMilligramsPerLiter(molesPerLitre * salt.GramsPerMole / Boundary.MassFraction(salt.Purity) * 1000));
     }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>potassium nitrate 506 mg/L</c>.</returns>
+    public override string ToString() => $"{Salt.Name} {QuantityText.Of(Concentration, TextStyle.Default)}";
 
     /// <summary>The mass for a volume of solution.</summary>
     /// <param name="solution">The volume; 0 or more.</param>

@@ -20,4 +20,8 @@ public sealed record SaltIon
 
     /// <summary>How many per formula unit.</summary>
     public double Count { get; }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>2 nitrate</c>.</returns>
+    public override string ToString() => $"{Guard.Number(Count)} {IonFacts.Of(Ion).Name}";
 }

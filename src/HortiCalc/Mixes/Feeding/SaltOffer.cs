@@ -1,3 +1,4 @@
+using System.Globalization;
 using HortiCalc.Units;
 
 namespace HortiCalc.Mixes;
@@ -22,4 +23,8 @@ public sealed record SaltOffer
 
     /// <summary>What a kilogram costs, or <see langword="null"/>.</summary>
     public decimal? PricePerKilogram { get; }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>potassium nitrate at 1.5 per kg</c>.</returns>
+    public override string ToString() => PricePerKilogram is decimal price ? $"{Salt.Name} at {price.ToString(CultureInfo.InvariantCulture)} per kg" : Salt.Name;
 }

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -46,4 +47,8 @@ public sealed record StockSalt
     public Ratio? ShareOfSolubility => Solubility is MassConcentration most
         ? Ratio.FromPercent(100 * Boundary.MilligramsPerLitre(Concentration) / Boundary.MilligramsPerLitre(most))
         : null;
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>potassium nitrate 2.53 kg</c>.</returns>
+    public override string ToString() => $"{Salt.Name} {QuantityText.Of(Mass, TextStyle.Default)}";
 }

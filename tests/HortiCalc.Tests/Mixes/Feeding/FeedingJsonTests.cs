@@ -57,6 +57,7 @@ public class FeedingJsonTests
             Feeding.ConductivityOf(label, MassConcentration.FromMilligramsPerLiter(150), ElectricConductivity.FromMillisiemensPerCentimeter(0.4)),
             HortiCalcJsonContext.Default.EstimateElectricConductivity);
         Assert.All(ConductivityMethod.All, method => RoundTrips(method, HortiCalcJsonContext.Default.ConductivityMethod));
+        Assert.All(FertiliserSolubilities.All, salt => RoundTrips(salt, HortiCalcJsonContext.Default.FertiliserSolubility));
         Assert.All(ConductivityTargets.Hydroponics, target => RoundTrips(target, HortiCalcJsonContext.Default.ConductivityTarget));
     }
 
