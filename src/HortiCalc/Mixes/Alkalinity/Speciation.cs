@@ -12,8 +12,11 @@ internal sealed class Speciation
     private const double Tolerance = 1e-13;
     private const double MostIonicStrength = 0.5;
 
-    // The method takes a charge below this for zero; in pure water all charges are near 1e-7 mol/L.
-    private const double RootAccuracy = 1e-20;
+    // Some units in the last place of a pH of 14: less, and the search would never end.
+    private const double RootAccuracy = 1e-13;
+
+    // The search takes a charge below its accuracy for zero, and in pure water all charges are near 1e-7 mol/L: it sees them in micromoles.
+    private const double MicromolesPerMole = 1e6;
 
     private readonly WeakTotals totals;
     private readonly double first;
@@ -105,7 +108,7 @@ internal sealed class Speciation
 
     private static double Root(Func<double, double> falling) => falling(0) <= 0 ? 0
         : falling(14) >= 0 ? 14
-        : Brent.FindRoot(falling, 0, 14, RootAccuracy, 500);
+        : Brent.FindRoot(ph => falling(ph) * MicromolesPerMole, 0, 14, RootAccuracy, 500);
 
     private double ShareOfSulfate => 1 / (1 + 1 / Step(constants.Bisulfate, first, second));
 

@@ -7,6 +7,7 @@ using UnitsNet;
 namespace HortiCalc.Tests.Mixes;
 
 /// <summary>Laws of acid in water.</summary>
+[Properties(EndSize = 1_000_000)]
 public class AlkalinityProperties
 {
     private static Temperature Degrees(PositiveInt value) => Temperature.FromDegreesCelsius(value.Get % 51);

@@ -6,6 +6,7 @@ using UnitsNet;
 namespace HortiCalc.Tests.Mixes;
 
 /// <summary>Laws of feeding by grade, rate and injector.</summary>
+[Properties(EndSize = 1_000_000)]
 public class FeedingProperties
 {
     private static readonly NutrientElement[] Elements = [NutrientElement.Nitrogen, NutrientElement.Phosphorus, NutrientElement.Potassium];

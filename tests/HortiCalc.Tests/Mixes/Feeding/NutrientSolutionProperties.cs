@@ -6,6 +6,7 @@ using UnitsNet;
 namespace HortiCalc.Tests.Mixes;
 
 /// <summary>Laws of nutrient solutions: nothing is lost, charges balance, the solver is right.</summary>
+[Properties(EndSize = 1_000_000)]
 public class NutrientSolutionProperties
 {
     private static readonly NutrientSalt[] Independent =
