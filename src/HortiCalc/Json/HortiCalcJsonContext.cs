@@ -166,6 +166,9 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<NitrogenPool>),
         typeof(JsonStringEnumConverter<Nutrient>),
         typeof(JsonStringEnumConverter<Oxide>),
+        typeof(JsonStringEnumConverter<MediumProperty>),
+        typeof(JsonStringEnumConverter<RangeFinding>),
+        typeof(JsonStringEnumConverter<ShareBasis>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
@@ -298,6 +301,16 @@ namespace HortiCalc.Json;
 
 // Containers
 [JsonSerializable(typeof(Container))]
+[JsonSerializable(typeof(DrainedMedium))]
+[JsonSerializable(typeof(FittedParameter))]
+[JsonSerializable(typeof(LogLogisticRetention))]
+[JsonSerializable(typeof(MediumRange))]
+[JsonSerializable(typeof(PorometerReading))]
+[JsonSerializable(typeof(PublishedRetention))]
+[JsonSerializable(typeof(RetentionCurve))]
+[JsonSerializable(typeof(RetentionFit))]
+[JsonSerializable(typeof(RetentionPoint))]
+[JsonSerializable(typeof(VanGenuchtenRetention))]
 [JsonSerializable(typeof(PotSize))]
 [JsonSerializable(typeof(PotYield))]
 [JsonSerializable(typeof(MediumRecipe))]
