@@ -47,8 +47,8 @@ public static class AcidInjection
     /// SourceWater well = new(
     ///     WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(250)), new Ph(7.6), Temperature.FromDegreesCelsius(20));
     /// AcidDose dose = AcidInjection.ToPh(well, AcidProducts.Phosphoric75, new Ph(6), GasExchange.Closed);
-    /// double millilitres = dose.VolumeFor(Volume.FromCubicMeters(1)).Milliliters;   // 280
-    /// double phosphorus = dose.Phosphorus.MilligramsPerLiter;                       // 105
+    /// double millilitres = dose.VolumeFor(Volume.FromCubicMeters(1)).Milliliters;   // 258
+    /// double phosphorus = dose.Phosphorus.MilligramsPerLiter;                       // 97
     /// </code></example>
     public static AcidDose ToPh(SourceWater water, AcidProduct acid, Ph target, GasExchange exchange)
     {

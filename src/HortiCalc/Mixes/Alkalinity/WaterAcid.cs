@@ -12,6 +12,6 @@ public enum WaterAcid
     /// <summary>Phosphoric acid, H₃PO₄: one hydrogen below pH 6, more above, and phosphorus.</summary>
     Phosphoric,
 
-    /// <summary>Citric acid, C₆H₈O₇: from two to three hydrogens from pH 5 to 7; roots and microbes consume it, and the alkalinity comes back.</summary>
+    /// <summary>Citric acid, C₆H₈O₇: 1.7 hydrogens at pH 5, 2.3 at pH 6, 2.8 at pH 7; roots and microbes consume it, and the alkalinity comes back.</summary>
     Citric,
 }

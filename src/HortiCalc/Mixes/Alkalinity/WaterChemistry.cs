@@ -77,7 +77,7 @@ public static class WaterChemistry
     /// SolutionIons soda = new(
     ///     new IonConcentration(SolutionIon.Sodium, Molarity.FromMillimolesPerLiter(10)),
     ///     new IonConcentration(SolutionIon.Bicarbonate, Molarity.FromMillimolesPerLiter(10)));
-    /// Estimate&lt;Ph&gt; ph = WaterChemistry.PhOf(soda, Temperature.FromDegreesCelsius(25), GasExchange.Closed);   // pH 8.22
+    /// Estimate&lt;Ph&gt; ph = WaterChemistry.PhOf(soda, Temperature.FromDegreesCelsius(25), GasExchange.Closed);   // pH 8.25
     /// </code></example>
     public static Estimate<Ph> PhOf(SolutionIons solution, Temperature temperature, GasExchange exchange)
     {

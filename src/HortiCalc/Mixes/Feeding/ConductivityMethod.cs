@@ -49,7 +49,7 @@ public sealed record ConductivityMethod
         new Domain("natural waters at 25 °C whose ions are Ca, Mg, K, Na, HCO3, Cl, SO4 and NO3", new DomainLimit("ionicStrength", 0, 0.05, "mol/L")),
         ConductivityKernels.ByFactors);
 
-    /// <summary>The growers' rule that the cations in meq/L are ten times the conductivity in mS/cm. Up to a third too low for simple salts.</summary>
+    /// <summary>The growers' rule that the cations in meq/L are ten times the conductivity in mS/cm. Up to 30 % too low for simple salts.</summary>
     public static ConductivityMethod CationSum { get; } = new(
         "conductivity.cation-sum",
         "cations in meq/L over ten",

@@ -58,7 +58,7 @@ public static class NutrientSolution
     ///         new SaltOffer(NutrientSalts.CalciumNitrate), new SaltOffer(NutrientSalts.PotassiumNitrate),
     ///         new SaltOffer(NutrientSalts.MonopotassiumPhosphate), new SaltOffer(NutrientSalts.MagnesiumSulfate),
     ///     ]);
-    /// Console.WriteLine(plan);   // calcium nitrate tetrahydrate 1.18 g/L, potassium nitrate 0.51 g/L, ...
+    /// Console.WriteLine(plan);   // calcium nitrate tetrahydrate 1.18 g/L, potassium nitrate 506 mg/L, ...
     /// </code></example>
     public static NutrientPlan Plan(SolutionIons target, IReadOnlyList<SaltOffer> offers, SolutionIons? water = null)
     {

@@ -14,7 +14,7 @@ public static class SolutionConductivity
     /// <exception cref="ArgumentOutOfRangeException">The solution is stronger than the method was published for, or holds what it does not know.</exception>
     /// <example><code>
     /// Estimate&lt;ElectricConductivity&gt; reading = SolutionConductivity.Of(NutrientFormulas.HoaglandOne.Macronutrients);
-    /// Console.WriteLine(reading.Value.MillisiemensPerCentimeter);   // 2.0
+    /// Console.WriteLine(reading.Value.MillisiemensPerCentimeter);   // 2.14
     /// </code></example>
     public static Estimate<ElectricConductivity> Of(SolutionIons solution, ConductivityMethod? method = null)
     {
