@@ -96,6 +96,7 @@ namespace HortiCalc.Json;
         typeof(AcidifyingMethodConverter),
         typeof(PhConversionConverter),
         typeof(PhMeanMethodConverter),
+        typeof(AvailableWaterMethodConverter),
 
         // An application's own options hold these too, so that an enumeration is a word there as it is here.
         typeof(JsonStringEnumConverter<AccumulationUnit>),
@@ -147,6 +148,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
         typeof(JsonStringEnumConverter<RootAge>),
+        typeof(JsonStringEnumConverter<SandGrade>),
         typeof(JsonStringEnumConverter<BoronClass>),
         typeof(JsonStringEnumConverter<ExtractTexture>),
         typeof(JsonStringEnumConverter<MediumExtract>),
@@ -256,6 +258,27 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(CropPhComparison))]
 [JsonSerializable(typeof(ParticleSizes))]
 [JsonSerializable(typeof(AustralianFieldGrade))]
+[JsonSerializable(typeof(SoilComposition))]
+[JsonSerializable(typeof(SandGrade))]
+[JsonSerializable(typeof(SoilHydraulics))]
+[JsonSerializable(typeof(AvailableWaterMethod))]
+[JsonSerializable(typeof(WaterHolding))]
+[JsonSerializable(typeof(AvailableWaterRefusal))]
+[JsonSerializable(typeof(AvailableWaterComparison))]
+[JsonSerializable(typeof(AverageSoil))]
+[JsonSerializable(typeof(FieldGradeWater))]
+[JsonSerializable(typeof(RefillTension))]
+[JsonSerializable(typeof(TypicalBulkDensity))]
+[JsonSerializable(typeof(RootDensityLimit))]
+[JsonSerializable(typeof(InfiltrationRate))]
+[JsonSerializable(typeof(CropRootZone))]
+[JsonSerializable(typeof(RootZoneComparison))]
+[JsonSerializable(typeof(SoilHorizon))]
+[JsonSerializable(typeof(SoilProfile))]
+[JsonSerializable(typeof(VanGenuchtenCurve))]
+[JsonSerializable(typeof(VanGenuchtenSoil))]
+[JsonSerializable(typeof(GreenAmpt))]
+[JsonSerializable(typeof(GreenAmptSoil))]
 [JsonSerializable(typeof(Estimate<SoilTexture>))]
 [JsonSerializable(typeof(Estimate<WaterRate>))]
 [JsonSerializable(typeof(WaterRate))]
