@@ -78,6 +78,9 @@ namespace HortiCalc.Json;
         typeof(LeachingMethodConverter),
         typeof(GypsumMethodConverter),
         typeof(ElectricConductivityConverter),
+        typeof(MolarityConverter),
+        typeof(ConductivityMethodConverter),
+        typeof(FertiliserSolubilityConverter),
         typeof(ReciprocalLengthConverter),
         typeof(WaterRateConverter),
         typeof(SaturationVapourPressureConverter),
@@ -132,6 +135,13 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<MixUse>),
         typeof(JsonStringEnumConverter<LoadLimit>),
         typeof(JsonStringEnumConverter<MoistureBasis>),
+        typeof(JsonStringEnumConverter<SolutionIon>),
+        typeof(JsonStringEnumConverter<NutrientElement>),
+        typeof(JsonStringEnumConverter<NutrientOxide>),
+        typeof(JsonStringEnumConverter<StockTank>),
+        typeof(JsonStringEnumConverter<WaterAcid>),
+        typeof(JsonStringEnumConverter<GasExchange>),
+        typeof(JsonStringEnumConverter<ConductivityBasis>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
@@ -375,6 +385,33 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
 [JsonSerializable(typeof(MixRecipe))]
 [JsonSerializable(typeof(RecipeBatch))]
+[JsonSerializable(typeof(IonConcentration))]
+[JsonSerializable(typeof(SolutionIons))]
+[JsonSerializable(typeof(NutrientSalt))]
+[JsonSerializable(typeof(SaltAmount))]
+[JsonSerializable(typeof(SaltOffer))]
+[JsonSerializable(typeof(NutrientPlan))]
+[JsonSerializable(typeof(StockPlan))]
+[JsonSerializable(typeof(NutrientFormula))]
+[JsonSerializable(typeof(NutrientTarget))]
+[JsonSerializable(typeof(IonResidual))]
+[JsonSerializable(typeof(FeedGrade))]
+[JsonSerializable(typeof(FeedStrength))]
+[JsonSerializable(typeof(InjectorStock))]
+[JsonSerializable(typeof(FeedConductivity))]
+[JsonSerializable(typeof(ConductivityMethod))]
+[JsonSerializable(typeof(SourceWater))]
+[JsonSerializable(typeof(AcidProduct))]
+[JsonSerializable(typeof(AcidDose))]
+[JsonSerializable(typeof(TitrationPoint))]
+[JsonSerializable(typeof(CarbonateShares))]
+[JsonSerializable(typeof(AlkalinityTarget))]
+[JsonSerializable(typeof(SourceWaterLimit))]
+[JsonSerializable(typeof(ConductivityTarget))]
+[JsonSerializable(typeof(NutrientRange))]
+[JsonSerializable(typeof(SaltIon))]
+[JsonSerializable(typeof(StockSalt))]
+[JsonSerializable(typeof(FertiliserSolubility))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]

@@ -39,6 +39,7 @@ public class QuantityJsonTests
         { typeof(RelativeHumidity), "relative humidity", "%" },
         { typeof(Speed), "speed", "m/s" },
         { typeof(ElectricConductivity), "electric conductivity", "mS/cm" },
+        { typeof(Molarity), "molarity", "mol/L" },
         { typeof(ReciprocalLength), "number per length", "1/m" },
         { typeof(WaterRate), "water rate", "mm/h" },
         { typeof(Irradiation), "radiation on an area", "kJ/m²" },

@@ -57,6 +57,7 @@ public partial class ProvenanceTests
         ["mein-larson-1971"] = "its equation as taken from it; an independent integration of the rate checks it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
         ["day-1985"] = "describes the continuation with past years; an independent computation checks it",
+        ["usgs-phreeqc"] = "holds coefficients and a program; NIST's standards for meters and an independent solver check what is made with them",
         ["hyndman-fan-1996"] = "lists the ranks; an independent implementation of them checks the dates",
     };
 
