@@ -103,8 +103,6 @@ internal static class BedCalculations
         ["settling_low_pct"] = inputs => Settles(inputs).Low.Percent,
         ["settling_high_pct"] = inputs => Settles(inputs).High.Percent,
         ["settling_months"] = inputs => Settles(inputs).Over!.Value.Days / 365.25 * 12,
-        ["root_density_ideal"] = inputs => Roots(inputs).Ideal!.Value.GramsPerCubicCentimeter,
-        ["root_density_restricts"] = inputs => Roots(inputs).Restricts.GramsPerCubicCentimeter,
         ["bale_expansion_low"] = inputs => Expansion(inputs).Low.DecimalFractions,
         ["bale_expansion_high"] = inputs => Expansion(inputs).High.DecimalFractions,
     };
@@ -215,9 +213,6 @@ internal static class BedCalculations
 
     private static SettlingRange Settles(Inputs inputs) => SettlingRanges.Published.Single(range =>
         range.Source.Key == inputs["source"] && range.Material == inputs["material"] && range.Kind.ToString() == inputs["kind"]);
-
-    private static RootDensityLimit Roots(Inputs inputs) =>
-        RootDensityLimits.Published.Single(limit => limit.Source.Key == inputs["source"] && limit.Texture == inputs["texture"]);
 
     private static BaleExpansion Expansion(Inputs inputs) =>
         BaleExpansions.Published.Single(expansion => expansion.Source.Key == inputs["source"]);

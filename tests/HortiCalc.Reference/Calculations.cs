@@ -74,7 +74,7 @@ public static class Calculations
         "advice_high_cm", "advice_high_in", "advice_low_cm", "advice_low_in", "worked_in_high_cm", "worked_in_high_in", "worked_in_low_cm", "worked_in_low_in",
         "bale_expansion_high", "bale_expansion_low", "compost_nutrient_pct", "density_in_pots_pct", "mass_of_cubic_yard_short_tons",
         "nitrogen_in_year_high_pct", "nitrogen_in_year_low_pct", "nitrogen_pool_mg_kg", "nitrogen_rate_per_day", "nitrogen_released_pct",
-        "nitrogen_share_high", "nitrogen_share_low", "root_density_ideal", "root_density_restricts", "salt_limit_high", "salt_limit_low",
+        "nitrogen_share_high", "nitrogen_share_low", "salt_limit_high", "salt_limit_low",
         "settling_high_pct", "settling_low_pct", "settling_months", "soil_depth_high_in", "soil_depth_low_in",
         "nutrient-target.high-mgL", "nutrient-target.low-mgL", "solubility.gL", "standard-solution.element-mgL",
         "normal-seedlings", "normal-seedlings-words",

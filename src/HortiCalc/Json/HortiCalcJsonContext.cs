@@ -336,7 +336,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SettlingRange))]
 [JsonSerializable(typeof(LayerAdvice))]
 [JsonSerializable(typeof(CropSoilDepth))]
-[JsonSerializable(typeof(RootDensityLimit))]
 [JsonSerializable(typeof(SaltLimit))]
 [JsonSerializable(typeof(CompostDose))]
 [JsonSerializable(typeof(CompostNutrients))]

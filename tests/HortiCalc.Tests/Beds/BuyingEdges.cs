@@ -216,7 +216,6 @@ public class BuyingEdges
         RoundTrips(SettlingRanges.Published[4], json.SettlingRange);
         RoundTrips(LayerAdvices.Published[0], json.LayerAdvice);
         RoundTrips(SoilDepths.Published[0], json.CropSoilDepth);
-        RoundTrips(RootDensityLimits.Published[0], json.RootDensityLimit);
         RoundTrips(SaltLimits.Published[0], json.SaltLimit);
         RoundTrips(CompostNutrients.Published[0], json.CompostNutrients);
         RoundTrips(CompostReleases.TeaLeaves, json.CompostRelease);

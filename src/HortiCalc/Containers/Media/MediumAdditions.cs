@@ -1,5 +1,4 @@
 using HortiCalc.Evidence;
-using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Containers;

@@ -9,7 +9,6 @@ namespace HortiCalc.Containers;
 /// A form of four parameters that was found to fit bark media better (Journal of the American Society for Horticultural Science 135, 2010, 563-570). At h₀ half of
 /// what can drain has drained.
 /// </remarks>
-[TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record LogLogisticRetention : RetentionCurve
 {
     /// <summary>Makes a curve.</summary>

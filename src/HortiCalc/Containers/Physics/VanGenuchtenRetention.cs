@@ -6,7 +6,6 @@ namespace HortiCalc.Containers;
 
 /// <summary>The retention curve of van Genuchten: [1 + (α h)ⁿ]^−m between residual and saturated water, with m = 1 − 1/n.</summary>
 /// <remarks>M. Th. van Genuchten, A closed-form equation for predicting the hydraulic conductivity of unsaturated soils, Soil Science Society of America Journal 44, 1980.</remarks>
-[TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record VanGenuchtenRetention : RetentionCurve
 {
     /// <summary>Makes a curve.</summary>

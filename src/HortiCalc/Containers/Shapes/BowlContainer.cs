@@ -1,5 +1,4 @@
 using HortiCalc.Display;
-using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
 
