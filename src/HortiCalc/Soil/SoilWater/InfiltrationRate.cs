@@ -12,12 +12,12 @@ public sealed record InfiltrationRate
     /// <param name="printed">The soils, as printed.</param>
     /// <param name="textures">The USDA classes that they are; none where the row is of another kind of soil.</param>
     /// <param name="low">The low end.</param>
-    /// <param name="high">The high end, not below the low one; none where the list prints a rate and more.</param>
     /// <param name="source">Where it is printed.</param>
+    /// <param name="high">The high end, not below the low one; none where the list prints a rate and more.</param>
     /// <exception cref="ArgumentNullException">The classes or the source are missing.</exception>
     /// <exception cref="ArgumentException">The text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The high end is below the low one.</exception>
-    public InfiltrationRate(string printed, IReadOnlyList<SoilTexture> textures, WaterRate low, WaterRate? high, Source source)
+    public InfiltrationRate(string printed, IReadOnlyList<SoilTexture> textures, WaterRate low, Source source, WaterRate? high = null)
     {
         Printed = Guard.NotBlank(printed);
         Textures = ValueList<SoilTexture>.Of(Guard.NotNull(textures));

@@ -80,13 +80,6 @@ internal static class SoilWaterSources
         1998,
         "http://ag.arizona.edu/pubs/garden/mg/vegetable/rooting.html");
 
-    public static readonly Source ProfileClasses = new(
-        "nrcs-awc-profile-classes",
-        "Glossary: available water capacity",
-        "Natural Resources Conservation Service, quoted by PetroWiki",
-        null,
-        "https://petrowiki.spe.org/Glossary:Available_water_capacity");
-
     public static readonly Source TaylorAshcroft = new(
         "taylor-ashcroft-1972",
         "Critical pressure heads for root water extraction (Taylor and Ashcroft 1972), SWAP manual, appendix G",
@@ -139,13 +132,6 @@ internal static class SoilWaterSources
     public static readonly Source Rawls1983 = new(
         "rawls-1983-green-ampt",
         "Green-Ampt parameters by soil class (Rawls et al. 1983), Storm Water Management Model Reference Manual, volume I, table 4-7",
-        "US EPA",
-        2016,
-        "https://nepis.epa.gov");
-
-    public static readonly Source ClappHornberger = new(
-        "clapp-hornberger-deficit",
-        "Maximum moisture deficit (Clapp and Hornberger), Storm Water Management Model Reference Manual, volume I, table 4-8",
         "US EPA",
         2016,
         "https://nepis.epa.gov");
