@@ -68,7 +68,7 @@ public static class Calculations
         "recipe.amount-added", "recipe.amount-made-up", "recipe.contact-minutes", "recipe.water-made-up",
         "row-cover.high", "row-cover.low",
         "sprinkler-start.table", "sprinkling.depth-high", "sprinkling.depth-low",
-        "available-water", "available-water-low", "available-water-high", "available-water-in-ft",
+        "available-water-low", "available-water-high", "available-water-in-ft",
         "field-capacity-low", "field-capacity-high", "wilting-point-low", "wilting-point-high",
         "field-grade-water-mm-cm", "field-grade-water-mm-m", "field-grade-water-low-mm-m", "field-grade-water-high-mm-m",
         "average-soil", "root-depth-low-m", "root-depth-high-m", "root-depth-low-ft", "root-depth-high-ft", "depletion-share",
