@@ -28,6 +28,7 @@ internal static class SoilWaterCalculations
             Hydraulics(inputs).ConductivityAt(VolumeConcentration.FromPercent(inputs.Number("water_percent"))).MillimetresPerHour,
         ["saxton-rawls-available-salts"] = inputs => Hydraulics(inputs).AvailableWaterWithSalts.Value.Percent,
 
+        ["available-water"] = inputs => Holding(inputs).Available.Value.DecimalFractions,
         ["available-water-low"] = inputs => Holding(inputs).Available.Range!.Low.DecimalFractions,
         ["available-water-high"] = inputs => Holding(inputs).Available.Range!.High.DecimalFractions,
         ["field-capacity-low"] = inputs => Holding(inputs).FieldCapacity!.Low.DecimalFractions,
@@ -166,7 +167,8 @@ internal static class SoilWaterCalculations
 
     private static RefillTension Refill(Inputs inputs) => RefillTensions.All.Single(row => row.Crop == inputs["crop"] && row.Use == inputs["use"]);
 
-    private static double CentimetresOfWater(Pressure tension) => tension.Kilopascals / 0.0980665;
+    // By standard gravity and 1000 kg/m³; the metre of head of UnitsNet is of warmer water.
+    private static double CentimetresOfWater(Pressure tension) => tension.Kilopascals / 9.80665 * 100;
 
     private static SoilProfile Profile(Inputs inputs) => new(
     [

@@ -72,6 +72,11 @@ namespace HortiCalc.Json;
         typeof(GerminationResponseConverter),
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
+        typeof(IonConverter),
+        typeof(OxideFactorsConverter),
+        typeof(DissolvedSolidsMethodConverter),
+        typeof(LeachingMethodConverter),
+        typeof(GypsumMethodConverter),
         typeof(ElectricConductivityConverter),
         typeof(ReciprocalLengthConverter),
         typeof(WaterRateConverter),
@@ -134,6 +139,28 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<RinseAdvice>),
         typeof(JsonStringEnumConverter<RootAge>),
         typeof(JsonStringEnumConverter<SandGrade>),
+        typeof(JsonStringEnumConverter<BoronClass>),
+        typeof(JsonStringEnumConverter<ExtractTexture>),
+        typeof(JsonStringEnumConverter<MediumExtract>),
+        typeof(JsonStringEnumConverter<MediumSaltLevel>),
+        typeof(JsonStringEnumConverter<SalinityRank>),
+        typeof(JsonStringEnumConverter<SaltAffectedClass>),
+        typeof(JsonStringEnumConverter<SaltRating>),
+        typeof(JsonStringEnumConverter<SoilExtract>),
+        typeof(JsonStringEnumConverter<WaterHazard>),
+        typeof(JsonStringEnumConverter<WaterRestriction>),
+        typeof(JsonStringEnumConverter<FarmyardManure>),
+        typeof(JsonStringEnumConverter<FertilizerGoal>),
+        typeof(JsonStringEnumConverter<ManureAnimal>),
+        typeof(JsonStringEnumConverter<ManureHandling>),
+        typeof(JsonStringEnumConverter<ManureSeason>),
+        typeof(JsonStringEnumConverter<NitrogenEffect>),
+        typeof(JsonStringEnumConverter<NitrogenPool>),
+        typeof(JsonStringEnumConverter<Nutrient>),
+        typeof(JsonStringEnumConverter<Oxide>),
+        typeof(JsonStringEnumConverter<MediumProperty>),
+        typeof(JsonStringEnumConverter<RangeFinding>),
+        typeof(JsonStringEnumConverter<ShareBasis>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
@@ -247,6 +274,34 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(WaterRate))]
 [JsonSerializable(typeof(ElectricConductivity))]
 [JsonSerializable(typeof(ReciprocalLength))]
+[JsonSerializable(typeof(SoilLayer))]
+[JsonSerializable(typeof(OxideFactors))]
+[JsonSerializable(typeof(ExchangeableCations))]
+[JsonSerializable(typeof(Fertilizer))]
+[JsonSerializable(typeof(FertilizerOffer))]
+[JsonSerializable(typeof(FertilizerLine))]
+[JsonSerializable(typeof(FertilizerPlan))]
+[JsonSerializable(typeof(NutrientContent))]
+[JsonSerializable(typeof(NutrientNeed))]
+[JsonSerializable(typeof(NutrientSupply))]
+[JsonSerializable(typeof(SaltIndex))]
+[JsonSerializable(typeof(NitrogenRelease))]
+[JsonSerializable(typeof(NitrogenMineralization))]
+[JsonSerializable(typeof(Estimate<NitrogenEffect>))]
+[JsonSerializable(typeof(Ion))]
+[JsonSerializable(typeof(ExtractConversion))]
+[JsonSerializable(typeof(DissolvedSolidsMethod))]
+[JsonSerializable(typeof(LeachingMethod))]
+[JsonSerializable(typeof(GypsumMethod))]
+[JsonSerializable(typeof(IrrigationWater))]
+[JsonSerializable(typeof(WaterFinding))]
+[JsonSerializable(typeof(SaltTolerance))]
+[JsonSerializable(typeof(BoronTolerance))]
+[JsonSerializable(typeof(Estimate<BoronClass>))]
+[JsonSerializable(typeof(Estimate<SaltAffectedClass>))]
+[JsonSerializable(typeof(Estimate<SalinityRank>))]
+[JsonSerializable(typeof(Estimate<MediumSaltLevel>))]
+[JsonSerializable(typeof(Estimate<WaterRestriction>))]
 [JsonSerializable(typeof(Estimate<ElectricConductivity>))]
 
 // Beds
@@ -259,6 +314,16 @@ namespace HortiCalc.Json;
 
 // Containers
 [JsonSerializable(typeof(Container))]
+[JsonSerializable(typeof(DrainedMedium))]
+[JsonSerializable(typeof(FittedParameter))]
+[JsonSerializable(typeof(LogLogisticRetention))]
+[JsonSerializable(typeof(MediumRange))]
+[JsonSerializable(typeof(PorometerReading))]
+[JsonSerializable(typeof(PublishedRetention))]
+[JsonSerializable(typeof(RetentionCurve))]
+[JsonSerializable(typeof(RetentionFit))]
+[JsonSerializable(typeof(RetentionPoint))]
+[JsonSerializable(typeof(VanGenuchtenRetention))]
 [JsonSerializable(typeof(PotSize))]
 [JsonSerializable(typeof(PotYield))]
 [JsonSerializable(typeof(MediumRecipe))]

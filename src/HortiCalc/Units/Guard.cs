@@ -65,6 +65,10 @@ internal static class Guard
     public static ArgumentOutOfRangeException Refused(string parameter, double value, string unit, string allowed) =>
         new(parameter, $"{parameter} was {Number(value)}{Suffix(unit)}; allowed: {allowed}.");
 
+    /// <summary>The sentence of a refusal, without the parameter's name that the runtime puts behind it and the value in a second line.</summary>
+    public static string Sentence(ArgumentException refusal) =>
+        refusal.Message.ReplaceLineEndings("\n").Split('\n')[0].Replace($" (Parameter '{refusal.ParamName}')", "", StringComparison.Ordinal);
+
     public static string Number(double value) => value.ToString("G10", CultureInfo.InvariantCulture);
 
     private static string Suffix(string unit) => unit.Length == 0 ? "" : " " + unit;

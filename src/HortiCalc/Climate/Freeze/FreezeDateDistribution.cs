@@ -116,7 +116,7 @@ public abstract record FreezeDateDistribution : IFormattable, IDisplayable
     }
 
     private protected Estimate<Ratio> ChanceOverAllSeasons(MonthDay date) => Share == 0
-        ? new Estimate<Ratio>(Ratio.Zero, FreezeEvidence.MixedNormal, Bound(0, Seasons), cautions: Cautions)
+        ? new Estimate<Ratio>(Ratio.Zero, FreezeEvidence.MixedNormal, Bound(0, Seasons, 0), cautions: Cautions)
         : Chance(date, Share, RequireDates().MethodOverAllSeasons, Seasons);
 
     private protected Estimate<Ratio>? ChanceGivenAFreeze(MonthDay date) => Share == 0
@@ -139,14 +139,23 @@ public abstract record FreezeDateDistribution : IFormattable, IDisplayable
     private Estimate<Ratio> Chance(MonthDay date, double share, Method method, int? seasons)
     {
         FreezeDates dates = RequireDates();
+        double chance = dates.ChanceBeyond(date, Side, share);
         return new Estimate<Ratio>(
-            Ratio.FromPercent(100 * dates.ChanceBeyond(date, Side, share)),
+            Ratio.FromPercent(100 * chance),
             method,
-            dates is RankedFreezeDates ranked ? Bound(ranked.CountBeyond(date, Side), seasons) : null,
+            dates is RankedFreezeDates ranked ? Bound(ranked.CountBeyond(date, Side), seasons, chance) : null,
             cautions: dates.IsBeyondRecord(date, Side) ? [.. Cautions, FreezeEvidence.BeyondRecord] : Cautions);
     }
 
-    private static EstimateRange<Ratio>? Bound(int times, int? seasons) => seasons is int count && count >= times ? BinomialBounds.Range(times, count) : null;
+    // The interval is of a count of years; a chance read between two ranked dates can lie a little outside it, and is held too.
+    private static EstimateRange<Ratio>? Bound(int times, int? seasons, double chance) => seasons is int count && count >= times
+        ? BinomialBounds.Range(times, count) is var counted && Boundary.Fraction(counted.Low) <= chance && Boundary.Fraction(counted.High) >= chance
+            ? counted
+            : new EstimateRange<Ratio>(
+                Ratio.FromPercent(100 * Math.Min(chance, Boundary.Fraction(counted.Low))),
+                Ratio.FromPercent(100 * Math.Max(chance, Boundary.Fraction(counted.High))),
+                counted.Meaning)
+        : null;
 
     private FreezeDates RequireDates() => GivenAFreeze ?? throw new InvalidOperationException(
         $"The distribution holds no dates, only that {QuantityText.Of(ShareOfSeasonsWithFreeze, TextStyle.Default)} of {Seasons?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "the"} seasons have a freeze; {nameof(HasDates)} tells before.");

@@ -300,7 +300,7 @@ public abstract record LimingMethod
     /// <exception cref="ArgumentNullException">The report is <see langword="null"/>.</exception>
     public bool CanUse(SoilReport soil, Ph target, out string reason)
     {
-        reason = Refusal(Guard.NotNull(soil), target)?.Message ?? "";
+        reason = Refusal(Guard.NotNull(soil), target) is { } refusal ? Guard.Sentence(refusal) : "";
         return reason.Length == 0;
     }
 

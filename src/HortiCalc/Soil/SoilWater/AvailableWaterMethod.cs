@@ -9,7 +9,7 @@ namespace HortiCalc.Soil;
 /// Immutable; equal when of the same key. A closed set: the values are the static members. <see cref="Fao56"/> is the one to choose where only the
 /// texture is known, as it prints ranges; with particle sizes and organic matter <see cref="SaxtonRawls"/>.
 /// </remarks>
-public sealed class AvailableWaterMethod
+public sealed record AvailableWaterMethod
 {
     private readonly Func<SoilComposition, AvailableWaterMethod, WaterHolding> answer;
 

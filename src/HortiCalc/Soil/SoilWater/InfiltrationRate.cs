@@ -12,12 +12,12 @@ public sealed record InfiltrationRate
     /// <param name="printed">The soils, as printed.</param>
     /// <param name="textures">The USDA classes that they are; none where the row is of another kind of soil.</param>
     /// <param name="low">The low end.</param>
-    /// <param name="source">Where it is printed.</param>
     /// <param name="high">The high end, not below the low one; none where the list prints a rate and more.</param>
+    /// <param name="source">Where it is printed.</param>
     /// <exception cref="ArgumentNullException">The classes or the source are missing.</exception>
     /// <exception cref="ArgumentException">The text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The high end is below the low one.</exception>
-    public InfiltrationRate(string printed, IReadOnlyList<SoilTexture> textures, WaterRate low, Source source, WaterRate? high = null)
+    public InfiltrationRate(string printed, IReadOnlyList<SoilTexture> textures, WaterRate low, WaterRate? high, Source source)
     {
         Printed = Guard.NotBlank(printed);
         Textures = ValueList<SoilTexture>.Of(Guard.NotNull(textures));
@@ -38,7 +38,6 @@ public sealed record InfiltrationRate
     public WaterRate Low { get; }
 
     /// <summary>The high end; none where the list prints a rate and more.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public WaterRate? High { get; }
 
     /// <summary>Where it is printed.</summary>
@@ -46,7 +45,7 @@ public sealed record InfiltrationRate
 
     /// <summary>What to take care of.</summary>
     [JsonIgnore]
-    public IReadOnlyList<Caution> Cautions => ValueList<Caution>.Of([SoilWaterCautions.Crust]);
+    public IReadOnlyList<Caution> Cautions { get; } = ValueList<Caution>.Of([SoilWaterCautions.Crust]);
 
     /// <summary>The soils and the span.</summary>
     /// <returns>For instance <c>clay loam: 5 mm/h to 10 mm/h [...]</c>.</returns>

@@ -58,9 +58,9 @@ public static class InfiltrationRates
         printed,
         textures,
         WaterRate.FromMillimetresPerHour(low),
-        SoilWaterSources.FaoInfiltration,
-        high is { } most ? WaterRate.FromMillimetresPerHour(most) : null);
+        high is { } most ? WaterRate.FromMillimetresPerHour(most) : null,
+        SoilWaterSources.FaoInfiltration);
 
     private static InfiltrationRate Inches(string printed, double low, double? high, SoilTexture[] textures, Source source) =>
-        new(printed, textures, WaterRate.FromInchesPerHour(low), source, high is { } most ? WaterRate.FromInchesPerHour(most) : null);
+        new(printed, textures, WaterRate.FromInchesPerHour(low), high is { } most ? WaterRate.FromInchesPerHour(most) : null, source);
 }

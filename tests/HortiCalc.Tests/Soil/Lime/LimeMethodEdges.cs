@@ -93,15 +93,30 @@ public class LimeMethodEdges
         Assert.Equal(["lime.saturated"], Liming.Requirement(soil, Neutralish, LimingMethod.Cochrane(Ratio.Zero)).Rate.Codes());
     }
 
-    // Cap of Guarçoni and Sobreira: no more than the potential acidity of the layer.
+    // Cap of Guarçoni and Sobreira: no more than the potential acidity of the layer. The dose is 2 × 1 + (2 − 0.3) = 3.7 cmol/dm³.
     [Fact]
     public void Requirement_MoreThanThePotentialAcidity_WarnsOfOverliming()
     {
-        SoilReport little = new() { Cations = Cations(0.2, 0.1, 1, 1.5) };
-        SoilReport much = new() { Cations = Cations(0.2, 0.1, 1, 6) };
+        SoilReport little = new() { Cations = Cations(0.2, 0.1, 1, 3.6) };
+        SoilReport much = new() { Cations = Cations(0.2, 0.1, 1, 3.8) };
 
         Assert.Contains("lime.overliming", Liming.Requirement(little, Neutralish, LimingMethod.BrazilAluminium()).Rate.Codes());
         Assert.DoesNotContain("lime.overliming", Liming.Requirement(much, Neutralish, LimingMethod.BrazilAluminium()).Rate.Codes());
+    }
+
+    // The rule rounds the capacity up: 6.2 stands for 7, so (130 × 7 − 500) × 4 / 43 pounds on 1000 square feet.
+    [Fact]
+    public void Requirement_GardenCalcium_TakesTheNextWholeCapacity()
+    {
+        SoilReport soil = new()
+        {
+            CationExchangeCapacity = ExchangeableCharge.FromMilliequivalentsPer100Grams(6.2),
+            ExtractableCalcium = MassFraction.FromPartsPerMillion(500),
+        };
+
+        AreaDensity rate = Liming.Requirement(soil, Neutralish, LimingMethod.GardenCalcium).Rate.Value;
+
+        Assert.Equal(410 * 4 / 43.0, (rate * Area.FromSquareFeet(1000)).Pounds, 1e-9);
     }
 
     [Fact]

@@ -92,25 +92,30 @@ public class LimeMethodProperties
     }
 
     [Property]
-    public bool Requirement_BrazilAluminium_IsItsTwoPartsAndNeverNegative(PositiveInt aluminium, PositiveInt calcium, PositiveInt factor)
+    public bool Requirement_BrazilAluminium_IsItsTwoPartsAndNeverNegative(
+        PositiveInt aluminium, PositiveInt calcium, PositiveInt magnesium, PositiveInt factor, PositiveInt tolerated)
     {
         double al = Between(aluminium, 0, 4);
         double ca = Between(calcium, 0, 4);
+        double mg = Between(magnesium, 0, 1);
         double y = Between(factor, 0, 4);
-        LimingMethod method = LimingMethod.BrazilAluminium(y, Ratio.Zero, VolumetricCharge.FromCentimolesPerLitre(2));
-        return Near(GramsPerSquareMetre(new SoilReport { Cations = Cations(ca, 0, al, 20) }, 6, method), (y * al + Math.Max(0, 2 - ca)) * 100);
+        double stood = Between(tolerated, 0, 100) / 100;
+        LimingMethod method = LimingMethod.BrazilAluminium(y, Ratio.FromDecimalFractions(stood), VolumetricCharge.FromCentimolesPerLitre(2));
+        double expected = y * Math.Max(0, al - stood * (al + ca + mg)) + Math.Max(0, 2 - (ca + mg));
+        return Near(GramsPerSquareMetre(new SoilReport { Cations = Cations(ca, mg, al, 20) }, 6, method), expected * 100);
     }
 
     // The factor is 2 only where 1.5 would give more than the aluminium.
     [Property]
-    public bool Requirement_Cochrane_FollowsTheRuleOfItsFactor(PositiveInt aluminium, PositiveInt bases, PositiveInt tolerated)
+    public bool Requirement_Cochrane_FollowsTheRuleOfItsFactor(PositiveInt aluminium, PositiveInt calcium, PositiveInt magnesium, PositiveInt tolerated)
     {
         double al = Between(aluminium, 0, 5);
-        double ca = Between(bases, 0, 5);
+        double ca = Between(calcium, 0, 5);
+        double mg = Between(magnesium, 0, 2);
         double ras = Between(tolerated, 0, 100) / 100;
-        double excess = al - ras * (al + ca);
+        double excess = al - ras * (al + ca + mg);
         double expected = excess <= 0 ? 0 : 1.5 * excess > al ? 2 * excess : 1.5 * excess;
-        SoilReport soil = new() { Cations = Cations(ca, 0, al, 20) };
+        SoilReport soil = new() { Cations = Cations(ca, mg, al, 20) };
         return Near(GramsPerSquareMetre(soil, 6, LimingMethod.Cochrane(Ratio.FromDecimalFractions(ras))), expected * 100);
     }
 

@@ -168,7 +168,8 @@ public class LimingMethodProperties
         {
             bool can = method.CanUse(soil, target, out string reason);
             ArgumentException? refusal = (ArgumentException?)Record.Exception(() => Liming.Requirement(soil, target, method));
-            return can == refusal is null && reason == (refusal?.Message ?? "") && (method.Missing(soil).Count == 0 || !can);
+            return can == refusal is null && (refusal is null ? reason.Length == 0 : reason.Length > 0 && refusal.Message.StartsWith(reason, StringComparison.Ordinal))
+                && !reason.Contains("(Parameter", StringComparison.Ordinal) && (method.Missing(soil).Count == 0 || !can);
         });
     }
 
