@@ -27,6 +27,8 @@ namespace HortiCalc.Soil;
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record SoilHydraulics : IFormattable, IDisplayable
 {
+    // A share that passes through per cent and back loses its last digit; an end must not hang on it.
+    private const double Hair = 1e-12;
     private readonly SaxtonRawlsKernel.Soil soil;
     private readonly double gravelMass;
     private readonly double gravelVolume;
@@ -157,7 +159,7 @@ public sealed record SoilHydraulics : IFormattable, IDisplayable
     public Pressure TensionAt(VolumeConcentration water)
     {
         double share = Within(water, soil.WiltingPoint, nameof(water));
-        if (share <= soil.FieldCapacity)
+        if (share <= soil.FieldCapacity + Hair)
             return Pressure.FromKilopascals(SaxtonRawlsKernel.DryTensionKilopascals(soil, share));
         RequireAirEntry(share * 100, "%", $"up to field capacity, {Guard.Number(soil.FieldCapacity * 100)} %", nameof(water));
         return Pressure.FromKilopascals(SaxtonRawlsKernel.WetTensionKilopascals(soil, share));
@@ -256,7 +258,6 @@ public sealed record SoilHydraulics : IFormattable, IDisplayable
     /// <summary>The share, brought onto the ends where only the last digits lie beyond them.</summary>
     private double Within(VolumeConcentration water, double low, string parameter)
     {
-        const double Hair = 1e-12;
         double share = Boundary.VolumeFraction(water);
         if (share < low && share >= low - Hair)
             return low;

@@ -277,6 +277,20 @@ public class SoilWaterProperties
         return Near(soil.RateAt(fallen).MillimetresPerHour, sprinkler.MillimetresPerHour, 1e-9);
     }
 
+    [Property]
+    public bool GreenAmpt_AfterPonding_TheSoilTakesWhatItCanForWhatWentIn(PositiveInt which, PositiveInt moist, PositiveInt rain, PositiveInt time)
+    {
+        GreenAmpt soil = Model(which, moist);
+        WaterRate sprinkler = WaterRate.FromMillimetresPerHour(soil.Conductivity.MillimetresPerHour * Between(rain, 1.1, 10));
+        double ponding = soil.PondingTime(sprinkler)!.Value.Hours;
+        double hours = ponding * Between(time, 1.01, 20);
+        double Into(double when) => soil.InfiltratedUnder(sprinkler, Duration.FromHours(when)).Millimeters;
+        double step = hours * 1e-4;
+        return Near((Into(hours + step) - Into(hours - step)) / (2 * step), soil.RateAt(Length.FromMillimeters(Into(hours))).MillimetresPerHour, 1e-5)
+            // No water is lost at the moment of ponding.
+            && Near(Into(ponding * (1 + 1e-6)), sprinkler.MillimetresPerHour * ponding, 1e-5);
+    }
+
     private static VanGenuchtenCurve Curve(PositiveInt which) => VanGenuchtenSoils.All[which.Get % VanGenuchtenSoils.All.Count].Curve;
 
     private static GreenAmpt Model(PositiveInt which, PositiveInt moist) =>
