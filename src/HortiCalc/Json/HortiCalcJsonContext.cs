@@ -179,7 +179,6 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<MediumProperty>),
         typeof(JsonStringEnumConverter<RangeFinding>),
         typeof(JsonStringEnumConverter<ShareBasis>),
-        typeof(JsonStringEnumConverter<DepthKind>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),

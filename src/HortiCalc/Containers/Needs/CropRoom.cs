@@ -11,8 +11,7 @@ public sealed record CropRoom
     /// <summary>Holds a printed row.</summary>
     /// <param name="crop">The crop or the group, as printed.</param>
     /// <param name="source">Where it is printed.</param>
-    /// <param name="depthKind">What the depth is of; <see langword="null"/> where none is printed.</param>
-    /// <param name="depth">The least depth; greater than zero.</param>
+    /// <param name="depth">The least depth of medium; greater than zero.</param>
     /// <param name="depthHigh">The high end of a printed range; not below the low one.</param>
     /// <param name="diameter">The least diameter of a pot; greater than zero.</param>
     /// <param name="volume">The volume of the container; greater than zero.</param>
@@ -24,7 +23,6 @@ public sealed record CropRoom
     public CropRoom(
         string crop,
         Source source,
-        DepthKind? depthKind = null,
         Length? depth = null,
         Length? depthHigh = null,
         Length? diameter = null,
@@ -36,7 +34,6 @@ public sealed record CropRoom
         Source = Guard.NotNull(source);
         if (depth is null && diameter is null && volume is null && plants is null)
             throw new ArgumentException($"Of '{crop}' nothing is given; allowed: a depth, a diameter, a volume or plants.", nameof(crop));
-        DepthKind = depthKind is { } kind ? Guard.Defined(kind, nameof(depthKind)) : null;
         Depth = Kept(depth, nameof(depth));
         DepthHigh = Kept(depthHigh, nameof(depthHigh));
         if (DepthHigh is { } deepest)
@@ -58,10 +55,7 @@ public sealed record CropRoom
     /// <summary>Where it is printed.</summary>
     public Source Source { get; }
 
-    /// <summary>What the depth is of.</summary>
-    public DepthKind? DepthKind { get; }
-
-    /// <summary>The least depth.</summary>
+    /// <summary>The least depth of medium.</summary>
     public Length? Depth { get; }
 
     /// <summary>The high end of a printed range of depths.</summary>

@@ -6,8 +6,8 @@ namespace HortiCalc.Containers;
 
 /// <summary>Published depths, volumes and diameters that crops want, side by side.</summary>
 /// <remarks>
-/// They disagree by a factor of two, most lists are of low authority, and a depth of roots in open ground is no least depth of a container. They are given as
-/// printed, not averaged.
+/// They disagree, and most lists are of low authority. They are given as printed, not averaged. Depths of raised beds and of roots in open ground are other
+/// figures, and no least depth of a container.
 /// </remarks>
 /// <example><code>
 /// foreach (CropRoom row in CropRooms.Naming("carrot"))
@@ -18,46 +18,15 @@ public static class CropRooms
     /// <summary>Every row there is, source by source.</summary>
     public static IReadOnlyList<CropRoom> All { get; } = ValueList<CropRoom>.Of(
     [
-        Deep(CropRoomSources.GardenHandbook, "beets", DepthKind.Container, 10, 12),
-        Deep(CropRoomSources.GardenHandbook, "bush beans", DepthKind.Container, 8, 10),
-        Deep(CropRoomSources.GardenHandbook, "carrots", DepthKind.Container, 10, 12),
-        Deep(CropRoomSources.SmallGarden, "carrots", DepthKind.Container, 9, 18),
-        Deep(CropRoomSources.SmallGarden, "potatoes", DepthKind.Container, 16, 18),
-        Deep(CropRoomSources.SmallGarden, "asian lettuce, mustard greens", DepthKind.Container, 4, 6),
-        Deep(CropRoomSources.SmallGarden, "cabbage", DepthKind.Container, 8, 12),
-        Deep(CropRoomSources.RaisedBedTable, "tomato", DepthKind.RaisedBed, 12, null),
-        Deep(CropRoomSources.RaisedBedTable, "carrot", DepthKind.RaisedBed, 12, null),
-        Deep(CropRoomSources.RaisedBedTable, "lettuce", DepthKind.RaisedBed, 6, 12),
-        Deep(CropRoomSources.RaisedBedTable, "strawberry", DepthKind.RaisedBed, 12, 12),
-        Deep(CropRoomSources.RaisedBedTable, "pea", DepthKind.RaisedBed, 12, null),
-        Deep(CropRoomSources.RaisedBedTable, "sweet corn", DepthKind.RaisedBed, 12, null),
-        Deep(CropRoomSources.RaisedBedTable, "pepper", DepthKind.RaisedBed, 8, 12),
-        Deep(CropRoomSources.RaisedBedTable, "cucumber", DepthKind.RaisedBed, 6, 8),
-        Deep(CropRoomSources.RaisedBedTable, "potato", DepthKind.RaisedBed, 12, 18),
-        Deep(CropRoomSources.RaisedBedTable, "onion", DepthKind.RaisedBed, 6, 10),
-        Deep(CropRoomSources.RaisedBedTable, "celery", DepthKind.RaisedBed, 6, 8),
-        Deep(CropRoomSources.RaisedBedTable, "beet", DepthKind.RaisedBed, 10, 12),
-        Deep(CropRoomSources.RaisedBedTable, "eggplant", DepthKind.RaisedBed, 12, null),
-        Deep(CropRoomSources.RaisedBedTable, "zucchini", DepthKind.RaisedBed, 12, null),
-        Deep(CropRoomSources.RaisedBedTable, "pumpkin", DepthKind.RaisedBed, 24, null),
-        Deep(CropRoomSources.RootingGroups, "shallow group: leafy greens, radish, brassicas, onions, corn, potatoes", DepthKind.Rooting, 12, 18),
-        Deep(CropRoomSources.RootingGroups, "medium group: beans, cantaloupe, cucumber, summer squash, root crops, peas, chard, eggplant, pepper", DepthKind.Rooting, 18, 24),
-        Deep(CropRoomSources.RootingGroups, "deep group: pumpkin, winter squash, watermelon, okra, sweet potato, tomato, asparagus", DepthKind.Rooting, 24, 36),
-        Deep(CropRoomSources.RaisedBedGroups, "lettuce, spinach, radish, herbs", DepthKind.RaisedBed, 6, 8),
-        Deep(CropRoomSources.RaisedBedGroups, "peppers, bush beans, broccoli, cabbage", DepthKind.RaisedBed, 10, 12),
-        Deep(CropRoomSources.RaisedBedGroups, "tomato, squash, potato, carrot", DepthKind.RaisedBed, 18, 24),
-        Deep(CropRoomSources.RaisedBedCrops, "lettuce", DepthKind.RaisedBed, 6, 8),
-        Deep(CropRoomSources.RaisedBedCrops, "radish", DepthKind.RaisedBed, 8, null),
-        Deep(CropRoomSources.RaisedBedCrops, "spinach", DepthKind.RaisedBed, 8, null),
-        Deep(CropRoomSources.RaisedBedCrops, "pepper", DepthKind.RaisedBed, 14, null),
-        Deep(CropRoomSources.RaisedBedCrops, "bush bean", DepthKind.RaisedBed, 12, null),
-        Deep(CropRoomSources.RaisedBedCrops, "cucumber", DepthKind.RaisedBed, 14, null),
-        Deep(CropRoomSources.RaisedBedCrops, "tomato", DepthKind.RaisedBed, 18, null),
-        Deep(CropRoomSources.RaisedBedCrops, "carrot", DepthKind.RaisedBed, 16, null),
-        Deep(CropRoomSources.RaisedBedCrops, "potato", DepthKind.RaisedBed, 24, null),
-        Deep(CropRoomSources.PotDepths, "almost every vegetable and herb", DepthKind.Container, 8, null),
-        Deep(CropRoomSources.PotDepths, "beans", DepthKind.Container, 8, 12),
-        Deep(CropRoomSources.GardenMix, "annuals and vegetables", DepthKind.RaisedBed, 6, null),
+        Deep(CropRoomSources.GardenHandbook, "beets", 10, 12),
+        Deep(CropRoomSources.GardenHandbook, "bush beans", 8, 10),
+        Deep(CropRoomSources.GardenHandbook, "carrots", 10, 12),
+        Deep(CropRoomSources.SmallGarden, "carrots", 9, 18),
+        Deep(CropRoomSources.SmallGarden, "potatoes", 16, 18),
+        Deep(CropRoomSources.SmallGarden, "asian lettuce, mustard greens", 4, 6),
+        Deep(CropRoomSources.SmallGarden, "cabbage", 8, 12),
+        Deep(CropRoomSources.PotDepths, "almost every vegetable and herb", 8, null),
+        Deep(CropRoomSources.PotDepths, "beans", 8, 12),
         Plants(CropRoomSources.Iowa, "cabbage", null, 1, null),
         Plants(CropRoomSources.Iowa, "cucumber", null, 2, null),
         Plants(CropRoomSources.Iowa, "eggplant", null, 1, null),
@@ -95,8 +64,8 @@ public static class CropRooms
         return ValueList<CropRoom>.Of(All.Where(row => row.Crop.Contains(word, StringComparison.OrdinalIgnoreCase)));
     }
 
-    private static CropRoom Deep(Source source, string crop, DepthKind kind, double lowInches, double? highInches) =>
-        new(crop, source, kind, Length.FromInches(lowInches), highInches is { } high ? Length.FromInches(high) : null);
+    private static CropRoom Deep(Source source, string crop, double lowInches, double? highInches) =>
+        new(crop, source, Length.FromInches(lowInches), highInches is { } high ? Length.FromInches(high) : null);
 
     private static CropRoom Plants(Source source, string crop, double? gallons, int? plants, int? most) =>
         new(crop, source, volume: gallons is { } volume ? Volume.FromUsGallons(volume) : null, plants: plants, plantsHigh: most);

@@ -49,14 +49,15 @@ public class ContainerShapeEdges
     }
 
     [Fact]
-    public void Rooms_OneCrop_DisagreeTwofold()
+    public void Rooms_OneCrop_StandSideBySideAndDisagree()
     {
-        CropRoom[] carrots = [.. CropRooms.Naming("carrot").Where(row => row.Depth is not null && row.DepthKind != DepthKind.Rooting)];
+        CropRoom[] carrots = [.. CropRooms.Naming("carrot").Where(row => row.Depth is not null)];
 
-        Assert.True(carrots.Max(row => row.Depth!.Value.Inches) >= 1.8 * carrots.Min(row => row.Depth!.Value.Inches));
+        Assert.Equal([9, 10], carrots.Select(row => Math.Round(row.Depth!.Value.Inches, 9, MidpointRounding.AwayFromZero)).Order());
+        Assert.Equal([12, 18], carrots.Select(row => Math.Round(row.DepthHigh!.Value.Inches, 9, MidpointRounding.AwayFromZero)).Order());
         Assert.Empty(CropRooms.Naming("zebra"));
         Assert.Throws<ArgumentException>("crop", () => new CropRoom("x", CropRooms.All[0].Source));
-        Assert.Throws<ArgumentOutOfRangeException>("depthHigh", () => new CropRoom("x", CropRooms.All[0].Source, DepthKind.Container, Ten, Length.FromCentimeters(5)));
+        Assert.Throws<ArgumentOutOfRangeException>("depthHigh", () => new CropRoom("x", CropRooms.All[0].Source, Ten, Length.FromCentimeters(5)));
         Assert.Throws<ArgumentOutOfRangeException>("plantsHigh", () => new CropRoom("x", CropRooms.All[0].Source, plants: 3, plantsHigh: 2));
     }
 
