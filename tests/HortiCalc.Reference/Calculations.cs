@@ -67,6 +67,7 @@ public static class Calculations
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
         "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",
         "lime_split_count", "lime_split_first", "lime_split_maximum", "lime_split_months",
+        "pot-cast-diameter", "pot-cast-pots", "pot-height-share", "pot-size-in3",
         "crop-room-depth-high", "crop-room-depth-low", "crop-room-diameter", "crop-room-plants", "crop-room-plants-high", "crop-room-volume",
         "addition-kg-m3", "addition-lb-yd3", "addition-oz-half-us-bushel", "addition-oz-half-us-bushel-high", "addition-oz-uk-bushel",
         "medium-range-high", "medium-range-low", "peat-point", "porometer-density", "retention-parameter",

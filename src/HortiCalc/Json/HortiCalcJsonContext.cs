@@ -177,6 +177,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<Nutrient>),
         typeof(JsonStringEnumConverter<Oxide>),
         typeof(JsonStringEnumConverter<MediumProperty>),
+        typeof(JsonStringEnumConverter<PotClass>),
         typeof(JsonStringEnumConverter<RangeFinding>),
         typeof(JsonStringEnumConverter<ShareBasis>),
         typeof(JsonStringEnumConverter<SoilGrain>),
@@ -356,6 +357,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(HalfRoundTrough))]
 [JsonSerializable(typeof(MediumAddition))]
 [JsonSerializable(typeof(MixBalance))]
+[JsonSerializable(typeof(PotCast))]
 [JsonSerializable(typeof(DrainedMedium))]
 [JsonSerializable(typeof(FittedParameter))]
 [JsonSerializable(typeof(LogLogisticRetention))]
