@@ -10,6 +10,7 @@ public partial class ProvenanceTests
     /// <summary>Published sources of methods that print a rule and no value to compute; what checks the rule instead.</summary>
     private static readonly Dictionary<string, string> WithoutValues = new()
     {
+        ["leaching-salt-balance"] = "prints the equation alone; an exam question of another source checks it",
         ["mcmaster-wilhelm-1997"] = "names the two readings of the average; worked examples of other publications check both",
         ["heliyon-gdd-variants"] = "prints formulas; worked examples of extension services check the one taken from it",
         ["ukcp09-degree-days"] = "prints the four cases; their arithmetic is checked on computed days and years",
