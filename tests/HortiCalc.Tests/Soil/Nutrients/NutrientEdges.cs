@@ -172,6 +172,32 @@ public class NutrientEdges
     }
 
     [Fact]
+    public void CompostShare_FirstYears_AreTheMiddleOfTheRuleAndItsEnds()
+    {
+        Estimate<Ratio> first = OrganicNitrogen.CompostShare(1);
+
+        Assert.Equal((10, 12.5, 15), (first.Range!.Low.Percent, first.Value.Percent, first.Range.High.Percent));
+        Assert.Equal(3.125, OrganicNitrogen.CompostShare(3).Value.Percent, 1e-12);
+    }
+
+    /// <summary>Masses of one equivalent from the abridged standard atomic weights, to four digits (IUPAC, Standard atomic weights, 2021).</summary>
+    [Theory]
+    [InlineData("calcium", 20.04)]
+    [InlineData("magnesium", 12.15)]
+    [InlineData("potassium", 39.10)]
+    [InlineData("sodium", 22.99)]
+    [InlineData("ammonium", 18.04)]
+    [InlineData("hydrogen", 1.008)]
+    [InlineData("aluminium", 8.994)]
+    [InlineData("chloride", 35.45)]
+    [InlineData("bicarbonate", 61.02)]
+    [InlineData("carbonate", 30.00)]
+    [InlineData("sulfate", 48.03)]
+    [InlineData("nitrate", 62.00)]
+    public void Ion_OneEquivalent_HasTheMassOfItsAtoms(string ion, double grams) =>
+        Assert.Equal(grams, Ion.FromKey(ion).Mass(VolumetricCharge.FromCentimolesPerLitre(0.1)).MilligramsPerLiter, 0.0051);
+
+    [Fact]
     public void FromManure_CattleInSpring_IsFifteenKilogramsForTwentyFiveTonnes()
     {
         Estimate<AreaDensity> nitrogen = OrganicNitrogen.FromManure(
