@@ -67,6 +67,8 @@ public static class Calculations
         "lime_au_garden", "lime_penn_state_turf", "lime_uk_garden", "lime_us_garden",
         "lime_credit_loss_per_month", "lime_north_carolina_material", "lime_penn_state_agronomic_depth",
         "lime_split_count", "lime_split_first", "lime_split_maximum", "lime_split_months",
+        "addition-oz-8-imperial-gal", "carbon-ratio-high", "carbon-ratio-low", "crop-room-volume-high", "nursery-class-high", "nursery-class-low",
+        "mix_portion_bushel", "mix_portion_imperial_gal", "mix_portion_yd3", "pot_size_fl_oz", "pot_size_gal_high", "pot_size_mL", "pot_size_pint", "recipe-parts",
         "pot-cast-diameter", "pot-cast-pots", "pot-height-share", "pot-size-in3",
         "crop-room-depth-high", "crop-room-depth-low", "crop-room-diameter", "crop-room-plants", "crop-room-plants-high", "crop-room-volume",
         "addition-kg-m3", "addition-lb-yd3", "addition-oz-half-us-bushel", "addition-oz-half-us-bushel-high", "addition-oz-uk-bushel",

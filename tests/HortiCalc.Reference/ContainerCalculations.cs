@@ -6,6 +6,7 @@ namespace HortiCalc.Reference;
 internal static class ContainerCalculations
 {
     private const double CubicInchesPerUsBushel = 2150.42;
+    private const double CubicInchesPerUsDryQuart = 2150.42 / 32;
 
     public static Dictionary<string, Func<Inputs, Computed>> All { get; } = new(StringComparer.Ordinal)
     {
@@ -40,6 +41,56 @@ internal static class ContainerCalculations
         ["pot-size-in3"] = inputs => Size(inputs).Volume.CubicInches,
         ["tray-cells"] = inputs => new CellTray(
             Container.Round(Length.FromCentimeters(2), Length.FromCentimeters(4)), (int)inputs.Number("rows"), (int)inputs.Number("columns")).Cells,
+        ["crop-room-volume-high"] = inputs => Room(inputs, row => row.VolumeHigh is not null).VolumeHigh!.Value.UsGallons,
+        ["addition-other-kg-m3"] = inputs => Addition(inputs).Rate.KilogramsPerCubicMeter,
+        ["addition-base-part-kg-m3"] = inputs => MediumAdditions.All.Where(addition =>
+            addition.Source.Key == "john-innes-metric" && addition.Mix == inputs["mix"] && addition.Material.EndsWith(", of the base", StringComparison.Ordinal))
+            .Sum(addition => addition.Rate.KilogramsPerCubicMeter),
+        ["addition-oz-8-imperial-gal"] = inputs => Addition(inputs).For(Volume.FromImperialGallons(8)).Value.Ounces,
+        ["nursery-class-of"] = inputs => NurseryClass.Of(Amount(inputs))?.Name ?? "none",
+        ["nursery-class-low"] = inputs => Class(inputs).Low.CubicInches,
+        ["nursery-class-high"] = inputs => Class(inputs).High.CubicInches,
+        ["carbon-ratio-low"] = inputs => Carbon(inputs).Low,
+        ["carbon-ratio-high"] = inputs => Carbon(inputs).High!.Value,
+        ["nitrogen-turn"] = inputs => CarbonRatios.TurnAt(inputs.Number("carbon_to_nitrogen")) switch
+        {
+            NitrogenTurn.Releases => "mineralises",
+            NitrogenTurn.TiesUp => "immobilises",
+            _ => "between",
+        },
+        ["mix-carbon-lb"] = inputs => Balance(inputs).Carbon.Pounds,
+        ["mix-nitrogen-lb"] = inputs => Balance(inputs).Nitrogen.Pounds,
+        ["mix-carbon-to-nitrogen"] = inputs => Balance(inputs).CarbonToNitrogen!.Value,
+        ["pot-weight-kg"] = inputs => Weight(inputs).Kilograms,
+        ["pot-load-kg-m2"] = inputs => PotWeight.Load(Weight(inputs), Area.FromSquareMeters(inputs.Number("area_m2"))).KilogramsForcePerSquareMeter,
+        ["square-frustum-cm3"] = inputs => SquareFrustum(inputs).BrimVolume.CubicCentimeters,
+        ["square-frustum-m3"] = inputs => SquareFrustum(inputs).BrimVolume.CubicMeters,
+        ["half-sphere-cm3"] = inputs => HalfSphere(inputs).BrimVolume.CubicCentimeters,
+        ["half-sphere-L"] = inputs => HalfSphere(inputs).BrimVolume.Liters,
+        ["half-sphere-to-cm3"] = inputs => HalfSphere(inputs).VolumeTo(Length.FromCentimeters(inputs.Number("depth_cm"))).CubicCentimeters,
+        ["half-sphere-rest-cm3"] = inputs =>
+            (HalfSphere(inputs).BrimVolume - HalfSphere(inputs).VolumeTo(Length.FromCentimeters(inputs.Number("depth_cm")))).CubicCentimeters,
+        ["bowl-cm3"] = inputs => Container
+            .Bowl(Length.FromCentimeters(inputs.Number("diameter_cm")), Length.FromCentimeters(inputs.Number("height_cm"))).BrimVolume.CubicCentimeters,
+        ["half-round-L"] = inputs => HalfPipe(Length.FromCentimeters(inputs.Number("width_cm")), Length.FromCentimeters(inputs.Number("length_cm"))).Liters,
+        ["half-round-gal"] = inputs => HalfPipe(Length.FromInches(inputs.Number("width_in")), Length.FromFeet(inputs.Number("length_ft"))).UsGallons,
+        ["two-half-barrels-cm3"] = inputs => 2 * HalfBarrel(inputs).CubicCentimeters,
+        ["two-half-barrels-L"] = inputs => 2 * HalfBarrel(inputs).Liters,
+        ["box-liquid-qt"] = inputs => Box(inputs).UsQuarts,
+        ["box-L"] = inputs => Box(inputs).Liters,
+        ["box-mL"] = inputs => Box(inputs).Milliliters,
+        ["cylinder-dry-qt"] = inputs => Cylinder(inputs).BrimVolume.CubicInches / CubicInchesPerUsDryQuart,
+        ["tray-mL"] = inputs => Tray(inputs).Milliliters,
+        ["tray-L"] = inputs => Tray(inputs).Liters,
+        ["pots-whole"] = inputs => inputs.Has("mix_L")
+            ? PottingMedium.PotsFrom(Volume.FromLiters(inputs.Number("mix_L")), Volume.FromLiters(inputs.Number("pot_L")), Ratio.Zero).Pots
+            : PottingMedium.PotsFrom(Volume.FromCubicFeet(inputs.Number("mix_ft3")), Volume.FromUsGallons(inputs.Number("pot_gal")), Ratio.Zero).Pots,
+        ["pot_brim_gal"] = inputs => Size(inputs).Shape!.BrimVolume.UsGallons,
+        ["pot_size_gal_high"] = inputs => Size(inputs).VolumeHigh!.Value.UsGallons,
+        ["pot_size_mL"] = inputs => Size(inputs).Volume.Milliliters,
+        ["pot_size_fl_oz"] = inputs => Size(inputs).Volume.UsOunces,
+        ["pot_size_pint"] = inputs => Size(inputs).Volume.UsPints,
+        ["recipe-parts"] = inputs => Portion(inputs, Volume.FromLiters(inputs.Number("batch_L"))).Liters,
         ["pot_brim_L"] = inputs => Size(inputs).Shape!.BrimVolume.Liters,
         ["pot_size_L"] = inputs => Size(inputs).Volume.Liters,
         ["pot_size_gal"] = inputs => Size(inputs).Volume.UsGallons,
@@ -54,6 +105,55 @@ internal static class ContainerCalculations
             inputs, Volume.FromCubicInches(inputs.Number("batch_bushel") * CubicInchesPerUsBushel)).CubicInches / CubicInchesPerUsBushel,
     };
 
+    private static NurseryClass Class(Inputs inputs) => NurseryClass.All.Single(one => one.Name == inputs["name"]);
+
+    private static CarbonRatio Carbon(Inputs inputs) => CarbonRatios.All.Single(row => row.Source.Key == inputs["source"] && row.Material == inputs["material"]);
+
+    private static Volume Amount(Inputs inputs) => inputs switch
+    {
+        _ when inputs.Has("volume_L") => Volume.FromLiters(inputs.Number("volume_L")),
+        _ when inputs.Has("volume_gal") => Volume.FromUsGallons(inputs.Number("volume_gal")),
+        _ => Volume.FromCubicInches(inputs.Number("volume_in3")),
+    };
+
+    private static MixBalance Balance(Inputs inputs) => new(
+        [.. inputs.Numbers("mass_lb").Zip(inputs.Numbers("carbon_pct"), inputs.Numbers("nitrogen_pct")).Select((row, at) => new BalancePart(
+            $"material {at + 1}",
+            Mass.FromPounds(row.First) / Density.FromKilogramsPerCubicMeter(200),
+            Density.FromKilogramsPerCubicMeter(200),
+            MassFraction.FromPercent(row.Second),
+            MassFraction.FromPercent(row.Third)))],
+        Ratio.Zero);
+
+    private static Mass Weight(Inputs inputs) => PotWeight.Wet(
+        Volume.FromCubicMeters(inputs.Number("medium_m3")),
+        Density.FromKilogramsPerCubicMeter(inputs.Number("density_kg_m3")),
+        Ratio.Zero,
+        Mass.FromKilograms(inputs.Number("rest_kg")));
+
+    private static SquareContainer SquareFrustum(Inputs inputs) => Container.SquareTapered(
+        Length.FromCentimeters(inputs.Number("top_cm")),
+        Length.FromCentimeters(inputs.Number("base_cm")),
+        Length.FromCentimeters(inputs.Number("height_cm")));
+
+    private static BowlContainer HalfSphere(Inputs inputs) => Container.HalfSphere(Length.FromCentimeters(inputs.Number("diameter_cm")));
+
+    private static Volume HalfPipe(Length width, Length length) => Container.HalfRound(width, length, width / 2).BrimVolume;
+
+    private static Volume HalfBarrel(Inputs inputs) => Container.Barrel(
+        Length.FromCentimeters(inputs.Number("belly_cm")),
+        Length.FromCentimeters(inputs.Number("head_cm")),
+        Length.FromCentimeters(inputs.Number("half_height_cm"))).BrimVolume;
+
+    private static Volume Box(Inputs inputs) => Container.Rectangular(
+        Length.FromInches(inputs.Number("length_in")), Length.FromInches(inputs.Number("width_in")), Length.FromInches(inputs.Number("height_in"))).BrimVolume;
+
+    // A cell of the printed volume: a cylinder of a square centimetre, so many centimetres high.
+    private static Volume Tray(Inputs inputs) => new CellTray(
+        Container.Round(Length.FromCentimeters(2 / Math.Sqrt(Math.PI)), Length.FromCentimeters(inputs.Number("cell_mL"))),
+        (int)inputs.Number("rows"),
+        (int)inputs.Number("columns")).BrimVolume;
+
     private static RoundContainer Frustum(Inputs inputs) => Container.RoundTapered(
         Length.FromCentimeters(inputs.Number("top_cm")),
         Length.FromCentimeters(inputs.Number("base_cm")),
@@ -66,7 +166,7 @@ internal static class ContainerCalculations
         row.Source.Key == inputs["source"] && row.Crop.Replace(", ", "|", StringComparison.Ordinal) == inputs["crop"] && has(row));
 
     private static MediumAddition Addition(Inputs inputs) => MediumAdditions.All.Single(addition =>
-        addition.Source.Key == inputs["source"] && addition.Mix.Replace(", ", "|", StringComparison.Ordinal) == inputs["mix"] && addition.Material == inputs["material"]);
+        addition.Source.Key == inputs["source"] && addition.Mix.Replace(", ", "|", StringComparison.Ordinal) == inputs["mix"] && addition.Material.Replace(", ", "|", StringComparison.Ordinal) == inputs["material"]);
 
     private static PotSize Size(Inputs inputs) => PotSizes.Named(inputs["source"], inputs["name"]);
 

@@ -177,6 +177,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<Nutrient>),
         typeof(JsonStringEnumConverter<Oxide>),
         typeof(JsonStringEnumConverter<MediumProperty>),
+        typeof(JsonStringEnumConverter<NitrogenTurn>),
         typeof(JsonStringEnumConverter<PotClass>),
         typeof(JsonStringEnumConverter<RangeFinding>),
         typeof(JsonStringEnumConverter<ShareBasis>),
@@ -351,12 +352,15 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(Container))]
 [JsonSerializable(typeof(BalancePart))]
 [JsonSerializable(typeof(BowlContainer))]
+[JsonSerializable(typeof(CarbonRatio))]
 [JsonSerializable(typeof(CellTray))]
 [JsonSerializable(typeof(CropRoom))]
 [JsonSerializable(typeof(HalfBarrel))]
 [JsonSerializable(typeof(HalfRoundTrough))]
 [JsonSerializable(typeof(MediumAddition))]
 [JsonSerializable(typeof(MixBalance))]
+[JsonSerializable(typeof(NitrogenTurn))]
+[JsonSerializable(typeof(NurseryClass))]
 [JsonSerializable(typeof(PotCast))]
 [JsonSerializable(typeof(DrainedMedium))]
 [JsonSerializable(typeof(FittedParameter))]

@@ -1,4 +1,5 @@
 using HortiCalc.Evidence;
+using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Containers;
@@ -6,7 +7,8 @@ namespace HortiCalc.Containers;
 /// <summary>Published rates of lime and base fertiliser by volume of medium.</summary>
 /// <remarks>
 /// The sources of John Innes agree on the base, 3, 6 and 9 kg/m³, and not on the lime: one has 0.6 kg/m³ throughout, another 1, 2 and 3 lb a cubic yard. "Ounces a bushel" are of
-/// the bushel of the country: 36.4 L in Britain, 35.2 L in the United States.
+/// the bushel of the country: 36.4 L in Britain, 35.2 L in the United States. The base of John Innes is two parts of hoof and horn, two of superphosphate and one of potassium
+/// sulphate by weight. What sources measure by the spoon or the cup is not here: they print no weight for it.
 /// </remarks>
 public static class MediumAdditions
 {
@@ -36,6 +38,13 @@ public static class MediumAdditions
     private static readonly Source OrganicGardening = new(
         "organic-gardening-mixes", "Potting soil recipes", "Organic Gardening magazine", null, "http://www.organicgardening.com/learn-and-grow/potting-soil-recipes");
 
+    private static readonly Source NewZealand = new(
+        "new-zealand-uc-mix",
+        "University of California mix ingredients",
+        "orchid society archive (New Zealand)",
+        1970,
+        "https://orchids.herokuapp.com/articles/university-of-california-mix-ingredients");
+
     /// <summary>Every rate there is.</summary>
     public static IReadOnlyList<MediumAddition> All { get; } = ValueList<MediumAddition>.Of(
     [
@@ -44,29 +53,47 @@ public static class MediumAdditions
         Metric("John Innes No 3", "base fertiliser", 9.0),
         Metric("John Innes No 1 to 3 and seed", "ground limestone or chalk", 0.6),
         Metric("John Innes seed", "superphosphate", 1.2),
+        .. ((double[])[1, 2, 3]).SelectMany(number => (MediumAddition[])
+        [
+            Metric($"John Innes No {Guard.Number(number)}", "hoof and horn, of the base", 1.2 * number),
+            Metric($"John Innes No {Guard.Number(number)}", "superphosphate, of the base", 1.2 * number),
+            Metric($"John Innes No {Guard.Number(number)}", "potassium sulphate, of the base", 0.6 * number),
+        ]),
         Imperial("John Innes No 1", "base fertiliser", 5),
         Imperial("John Innes No 2", "base fertiliser", 10),
         Imperial("John Innes No 3", "base fertiliser", 15),
         Imperial("John Innes No 1", "lime or chalk", 1),
         Imperial("John Innes No 2", "lime or chalk", 2),
         Imperial("John Innes No 3", "lime or chalk", 3),
-        Bushel("John Innes potting, basic", "base fertiliser", 4),
-        Bushel("John Innes potting, basic", "chalk", 0.75),
-        Bushel("John Innes seed", "superphosphate", 1.5),
-        Bushel("John Innes seed", "chalk", 0.75),
+        Bushel("John Innes potting, basic", "base fertiliser", 4, Encyclopedia),
+        Bushel("John Innes potting, basic", "chalk", 0.75, Encyclopedia),
+        Bushel("John Innes seed", "superphosphate", 1.5, Encyclopedia),
+        Bushel("John Innes seed", "chalk", 0.75, Encyclopedia),
         new("potting mixes, one pH unit and twice does not give two", "dolomite", Yard(8), null, TexasDolomite),
         new("most plants", "dolomitic limestone", HalfBushel(2), HalfBushel(3), TexasDolomite),
         new("most plants", "ground limestone", HalfBushel(2), null, Annuals),
         new("peat and perlite", "ground limestone", Yard(5), null, OrganicGardening),
+        new("peat and perlite", "bone meal", Yard(10), null, OrganicGardening),
+        new("peat and perlite", "blood meal", Yard(5), null, OrganicGardening),
+        UniversityOfCalifornia("hoof and horn", 2),
+        UniversityOfCalifornia("single superphosphate", 1.5),
+        UniversityOfCalifornia("potassium sulphate", 0.5),
+        UniversityOfCalifornia("potassium nitrate", 0.75),
+        UniversityOfCalifornia("dolomite", 1),
+        UniversityOfCalifornia("gypsum", 3),
     ]);
+
+    private static MediumAddition UniversityOfCalifornia(string material, double ounces) =>
+        Bushel("University of California, New Zealand", material, ounces, NewZealand);
 
     private static MediumAddition Metric(string mix, string material, double kilogramsPerCubicMetre) =>
         new(mix, material, Density.FromKilogramsPerCubicMeter(kilogramsPerCubicMetre), null, JohnInnesMetric);
 
     private static MediumAddition Imperial(string mix, string material, double poundsPerCubicYard) => new(mix, material, Yard(poundsPerCubicYard), null, JohnInnesImperial);
 
-    private static MediumAddition Bushel(string mix, string material, double ounces) => new(
-        mix, material, Density.FromKilogramsPerCubicMeter(ounces * KilogramsPerCubicMetrePerOunceBushelUk), null, Encyclopedia);
+    // A British bushel is 8 imperial gallons.
+    private static MediumAddition Bushel(string mix, string material, double ounces, Source source) => new(
+        mix, material, Density.FromKilogramsPerCubicMeter(ounces * KilogramsPerCubicMetrePerOunceBushelUk), null, source);
 
     private static Density Yard(double pounds) => Density.FromKilogramsPerCubicMeter(pounds * KilogramsPerCubicMetrePerPoundPerCubicYard);
 

@@ -4,7 +4,8 @@ using HortiCalc.Units;
 namespace HortiCalc.Containers;
 
 /// <summary>Published mixes, in parts of loose volume as their sources print them.</summary>
-/// <remarks>Lime and fertiliser that a source adds per volume are not part of the parts and are not listed here.</remarks>
+/// <remarks>Lime and fertiliser that a source adds per volume are not part of the parts; see <see cref="MediumAdditions"/>. Where a source prints
+/// a range of parts, its two ends are two recipes.</remarks>
 /// <example><code>
 /// MediumBatch batch = MediumRecipes.JohnInnesPotting.ForBatch(Volume.FromLiters(120), mixingLoss: Ratio.Zero);
 /// </code></example>
@@ -59,6 +60,9 @@ public static class MediumRecipes
         null,
         "https://wlssd.com/products/garden-green-compost/using-compost/");
 
+    private static readonly Source BarkMix = new(
+        "bark-mix-quoted", "Bark mix for containers, quoted", "garden blog", null, "https://grnydgrl.com/tag/pwt/");
+
     /// <summary>Seven loam, three peat, two sand: the classic of British pots, numbers 1 to 3.</summary>
     public static MediumRecipe JohnInnesPotting { get; } = Recipe("John Innes potting", JohnInnes, ("loam", 7), ("peat", 3), ("sand", 2));
 
@@ -77,6 +81,10 @@ public static class MediumRecipes
         Recipe("classic soil-based", OrganicGardening, ("compost", 1), ("topsoil", 1), ("sharp sand", 1)),
         Recipe("seedling", OrganicGardening, ("compost", 2), ("peat or coir", 2), ("perlite", 1)),
         Recipe("organic potting", OrganicGardening, ("peat or coir", 1), ("peat humus", 1), ("compost", 1), ("sharp sand", 1)),
+        Recipe("prick-out, least of each", OrganicGardening, ("compost", 6), ("soil", 3), ("sand", 1), ("aged manure", 1), ("peat", 1), ("leaf mould", 1)),
+        Recipe("prick-out, most of each", OrganicGardening, ("compost", 6), ("soil", 3), ("sand", 2), ("aged manure", 2), ("peat", 1), ("leaf mould", 2)),
+        Recipe("bark, least perlite", BarkMix, ("pine bark fines", 5), ("peat", 1), ("perlite", 1)),
+        Recipe("bark, most perlite", BarkMix, ("pine bark fines", 5), ("peat", 1), ("perlite", 2)),
         Recipe("organic soil", SanFrancisco, ("vermiculite", 2), ("peat", 3), ("perlite", 2), ("manure", 2), ("topsoil", 3)),
         Recipe("University of California, New Zealand", NewZealand, ("sand", 2), ("sphagnum peat", 6)),
         Recipe("compost potting", Minnesota, ("compost", 1), ("potting soil", 4)),

@@ -76,8 +76,12 @@ public sealed record MixBalance
     [JsonIgnore]
     public double? CarbonToNitrogen => Boundary.Kilograms(Nitrogen) > 0 ? Boundary.Kilograms(Carbon) / Boundary.Kilograms(Nitrogen) : null;
 
+    /// <summary>Which way the nitrogen of the mix goes while it rots; <see langword="null"/> where there is no nitrogen.</summary>
+    [JsonIgnore]
+    public NitrogenTurn? NitrogenTurn => CarbonToNitrogen is { } known ? CarbonRatios.TurnAt(known) : null;
+
     /// <summary>The nitrogen that must be added to bring the mix to a ratio of carbon to nitrogen.</summary>
-    /// <param name="wanted">The ratio wanted; greater than zero. Below 20 a mix releases nitrogen, above 30 it ties it up (Alberta Agriculture).</param>
+    /// <param name="wanted">The ratio wanted; greater than zero. See <see cref="CarbonRatios.TurnAt"/> for what ratios mean.</param>
     /// <returns>The nitrogen; zero where there is enough.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is not greater than zero.</exception>
     public Mass NitrogenToReach(double wanted) => Mass.FromKilograms(

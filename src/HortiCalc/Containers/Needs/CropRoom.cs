@@ -17,6 +17,7 @@ public sealed record CropRoom
     /// <param name="volume">The volume of the container; greater than zero.</param>
     /// <param name="plants">The plants that it holds; 1 or more.</param>
     /// <param name="plantsHigh">The high end of a printed range; not below the low one.</param>
+    /// <param name="volumeHigh">The high end of a printed range; not below the low one.</param>
     /// <exception cref="ArgumentException">The crop is empty, or nothing is printed of it.</exception>
     /// <exception cref="ArgumentNullException">The source is <see langword="null"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value lies outside what is said above.</exception>
@@ -28,7 +29,8 @@ public sealed record CropRoom
         Length? diameter = null,
         Volume? volume = null,
         int? plants = null,
-        int? plantsHigh = null)
+        int? plantsHigh = null,
+        Volume? volumeHigh = null)
     {
         Crop = Guard.NotBlank(crop);
         Source = Guard.NotNull(source);
@@ -43,6 +45,12 @@ public sealed record CropRoom
         {
             Guard.Positive(Boundary.Litres(held), "L", nameof(volume));
             Volume = HouseUnits.Normalise(held);
+        }
+
+        if (volumeHigh is { } largest)
+        {
+            Guard.AtLeast(Boundary.Litres(largest), Volume is { } least ? Boundary.Litres(least) : 0, "L", nameof(volumeHigh));
+            VolumeHigh = HouseUnits.Normalise(largest);
         }
 
         Plants = plants is { } count ? Guard.AtLeast(count, 1, nameof(plants)) : null;
@@ -66,6 +74,9 @@ public sealed record CropRoom
 
     /// <summary>The volume of the container.</summary>
     public Volume? Volume { get; }
+
+    /// <summary>The high end of a printed range of volumes.</summary>
+    public Volume? VolumeHigh { get; }
 
     /// <summary>The plants that it holds.</summary>
     public int? Plants { get; }
@@ -94,7 +105,7 @@ public sealed record CropRoom
         if (Diameter is { } across)
             yield return $"{Text(across)} across";
         if (Volume is { } volume)
-            yield return Text(volume);
+            yield return $"{Text(volume)}{(VolumeHigh is { } largest ? $" to {Text(largest)}" : "")}";
         if (Plants is { } plants)
             yield return $"{Guard.Number(plants)}{(PlantsHigh is { } most ? $" to {Guard.Number(most)}" : "")} plants";
     }

@@ -14,6 +14,15 @@ internal static class CropRoomSources
     public static Source PotDepths { get; } = new(
         "pot-and-container-depths", "Pot and container sizes for growing vegetable crops", "garden advice site", null, "https://harvesttotable.com/pot-and-container-sizes-for-growing-vegetable-crops/");
 
+    public static Source Maryland { get; } = new(
+        "maryland-container-groups", "Types of containers for growing vegetables", "University of Maryland Extension", 2023, "https://extension.umd.edu/resource/types-containers-growing-vegetables");
+
+    public static Source Minnesota { get; } = new(
+        "minnesota-container-chart", "Container vegetables and herbs: a handy size chart", "University of Minnesota Extension, Yard and Garden News", 2019, "https://blog-yard-garden-news.extension.umn.edu/2019/05/become-smarter-gardener-in-2019-get.html");
+
+    public static Source GardenMentor { get; } = new(
+        "container-size-guide", "Container size guide for vegetables", "garden advice site", null, "https://gardeningmentor.com/container-size/");
+
     public static Source Iowa { get; } = new(
         "iowa-plants-per-container", "Container vegetable gardening: plants per container", "Iowa State University Extension, Horticulture Guide", null, "https://www.scribd.com/document/16101997/Vegetables-Container-Vegetable-Gardening");
 

@@ -27,6 +27,27 @@ public static class CropRooms
         Deep(CropRoomSources.SmallGarden, "cabbage", 8, 12),
         Deep(CropRoomSources.PotDepths, "almost every vegetable and herb", 8, null),
         Deep(CropRoomSources.PotDepths, "beans", 8, 12),
+        Group(CropRoomSources.Maryland, "large vegetables: tomato, pepper, eggplant, cucumber, winter squash", 8, 10, 12, 16),
+        Group(CropRoomSources.Maryland, "medium vegetables: dwarf kinds, summer squash, cabbages, beans, beets, chard, carrots, larger herbs", 4, 6, 8, 12),
+        Group(CropRoomSources.Maryland, "small vegetables: herbs, radish, scallions, spinach, salad greens, peas, beans", 1, 3, 4, 6),
+        Group(CropRoomSources.Maryland, "potatoes", 30, null, null, null),
+        Group(CropRoomSources.Maryland, "strawberries", null, null, 8, null),
+        Group(CropRoomSources.Maryland, "dwarf fruit trees", 25, 30, null, null),
+        Group(CropRoomSources.Maryland, "shrubs", 25, null, null, null),
+        Group(CropRoomSources.GardenMentor, "small: lettuce, spinach, radishes, herbs", 1, 3, 6, 8),
+        Group(CropRoomSources.GardenMentor, "medium: bush beans, peppers, dwarf tomatoes", 3, 5, 8, 12),
+        Plants(CropRoomSources.Minnesota, "basil", 1, 3, 4),
+        Plants(CropRoomSources.Minnesota, "parsley", 1, 2, 4),
+        Plants(CropRoomSources.PotDepths, "asparagus, in a small container", 2, 2, null),
+        Plants(CropRoomSources.PotDepths, "asparagus, in a large container", 10, 5, null),
+        Plants(CropRoomSources.PotDepths, "beans, in a large container", 10, 2, null),
+        Plants(CropRoomSources.PotDepths, "beets, in a large container", 10, 24, null),
+        new CropRoom(
+            "beets, in a small container", CropRoomSources.PotDepths, volume: Volume.FromUsGallons(2), plants: 7, volumeHigh: Volume.FromUsGallons(3)),
+        new CropRoom("broccoli", CropRoomSources.PotDepths, volume: Volume.FromUsGallons(5), plants: 1, volumeHigh: Volume.FromUsGallons(10)),
+        Across(CropRoomSources.PotDepths, "asian leaves, mustard and mizuna", 8),
+        Across(CropRoomSources.PotDepths, "arugula", 8),
+        Across(CropRoomSources.PotDepths, "bok choy, one plant", 8),
         Plants(CropRoomSources.GardenHandbook, "cucumbers, per plant", 1, null, null),
         Plants(CropRoomSources.GardenHandbook, "eggplant", 3, null, null),
         Plants(CropRoomSources.GardenHandbook, "green pepper, per plant", 1, null, null),
@@ -69,6 +90,14 @@ public static class CropRooms
 
     private static CropRoom Deep(Source source, string crop, double lowInches, double? highInches) =>
         new(crop, source, Length.FromInches(lowInches), highInches is { } high ? Length.FromInches(high) : null);
+
+    private static CropRoom Group(Source source, string crop, double? gallons, double? mostGallons, double? lowInches, double? highInches) => new(
+        crop,
+        source,
+        lowInches is { } low ? Length.FromInches(low) : null,
+        highInches is { } high ? Length.FromInches(high) : null,
+        volume: gallons is { } least ? Volume.FromUsGallons(least) : null,
+        volumeHigh: mostGallons is { } most ? Volume.FromUsGallons(most) : null);
 
     private static CropRoom Plants(Source source, string crop, double? gallons, int? plants, int? most) =>
         new(crop, source, volume: gallons is { } volume ? Volume.FromUsGallons(volume) : null, plants: plants, plantsHigh: most);

@@ -130,8 +130,8 @@ public abstract record Container : IFormattable, IDisplayable
     /// <exception cref="ArgumentOutOfRangeException">A dimension is out of its range.</exception>
     public static HalfBarrel Barrel(Length bellyDiameter, Length headDiameter, Length height) => new(bellyDiameter, headDiameter, height);
 
-    /// <summary>The inside of a container that was measured outside: all dimensions across less twice the wall, the height less the floor.</summary>
-    /// <param name="wall">The thickness of the wall, measured level; zero or more.</param>
+    /// <summary>The inside of a container that was measured outside: at every height above the floor what is across less twice the wall.</summary>
+    /// <param name="wall">The thickness of the wall, measured level; zero or more. Of a round bottom, at the brim.</param>
     /// <param name="floor">The thickness of the floor; zero or more. Of a round bottom it is that of the wall at least.</param>
     /// <returns>A container of the same kind by its inside.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A thickness is negative, or leaves no room inside.</exception>
@@ -225,6 +225,10 @@ public abstract record Container : IFormattable, IDisplayable
 
     /// <summary>The same kind of container, by so much narrower and lower.</summary>
     private protected abstract Container Inside(double wallMetres, double floorMetres);
+
+    /// <summary>A dimension across on top of the floor, within the walls; the outside is wider there than at its base, where it tapers.</summary>
+    private protected Length Inside(Length top, Length bottom, double wallMetres, double floorMetres) =>
+        Length.FromMeters(AcrossMetres(top, bottom, floorMetres) - 2 * wallMetres);
 
     private protected static Length Narrower(Length across, double metres) => Length.FromMeters(Boundary.Metres(across) - metres);
 

@@ -50,8 +50,17 @@ public sealed record HalfBarrel : Container
         return Math.PI * radius * radius;
     }
 
-    private protected override Container Inside(double wallMetres, double floorMetres) => new HalfBarrel(
-        Narrower(BellyDiameter, 2 * wallMetres), Narrower(HeadDiameter, 2 * wallMetres), Narrower(Height, floorMetres));
+    // The staves keep their bend: on top of the floor, at the share s of the height below the belly, they have left (D − d) s² of it.
+    private protected override Container Inside(double wallMetres, double floorMetres)
+    {
+        double bellyMetres = Boundary.Metres(BellyDiameter);
+        double share = 1 - floorMetres / Boundary.Metres(Height);
+        double bendMetres = (bellyMetres - Boundary.Metres(HeadDiameter)) * share * share;
+        return new HalfBarrel(
+            Narrower(BellyDiameter, 2 * wallMetres),
+            Length.FromMeters(floorMetres > 0 ? bellyMetres - 2 * wallMetres - bendMetres : Boundary.Metres(HeadDiameter) - 2 * wallMetres),
+            Narrower(Height, floorMetres));
+    }
 
     private protected override string Shape(TextStyle style) =>
         $"half barrel, {QuantityText.Of(BellyDiameter, style)} across the top, {QuantityText.Of(HeadDiameter, style)} at the base";

@@ -47,8 +47,8 @@ public sealed record RectangularContainer : Container
     private protected override Container Inside(double wallMetres, double floorMetres) => new RectangularContainer(
         Narrower(TopLength, 2 * wallMetres),
         Narrower(TopWidth, 2 * wallMetres),
-        Narrower(BaseLength, 2 * wallMetres),
-        Narrower(BaseWidth, 2 * wallMetres),
+        Inside(TopLength, BaseLength, wallMetres, floorMetres),
+        Inside(TopWidth, BaseWidth, wallMetres, floorMetres),
         Narrower(Height, floorMetres));
 
     private protected override string Shape(TextStyle style)

@@ -41,7 +41,7 @@ public sealed record RoundContainer : Container
     }
 
     private protected override Container Inside(double wallMetres, double floorMetres) => new RoundContainer(
-        Narrower(TopDiameter, 2 * wallMetres), Narrower(BaseDiameter, 2 * wallMetres), Narrower(Height, floorMetres));
+        Narrower(TopDiameter, 2 * wallMetres), Inside(TopDiameter, BaseDiameter, wallMetres, floorMetres), Narrower(Height, floorMetres));
 
     private protected override string Shape(TextStyle style) => Same(TopDiameter, BaseDiameter)
         ? $"round, {QuantityText.Of(TopDiameter, style)} across"

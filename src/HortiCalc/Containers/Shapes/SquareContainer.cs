@@ -41,7 +41,7 @@ public sealed record SquareContainer : Container
     }
 
     private protected override Container Inside(double wallMetres, double floorMetres) => new SquareContainer(
-        Narrower(TopSide, 2 * wallMetres), Narrower(BaseSide, 2 * wallMetres), Narrower(Height, floorMetres));
+        Narrower(TopSide, 2 * wallMetres), Inside(TopSide, BaseSide, wallMetres, floorMetres), Narrower(Height, floorMetres));
 
     private protected override string Shape(TextStyle style) => Same(TopSide, BaseSide)
         ? $"square, {QuantityText.Of(TopSide, style)} wide"

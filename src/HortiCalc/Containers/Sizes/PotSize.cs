@@ -18,22 +18,31 @@ public sealed record PotSize : IFormattable, IDisplayable
     /// <param name="volume">The volume the source gives; greater than zero.</param>
     /// <param name="source">Where it comes from.</param>
     /// <param name="shape">The inside dimensions, where the source prints them; else <see langword="null"/>.</param>
+    /// <param name="volumeHigh">The high end, where the source prints a range; not below <paramref name="volume"/>. Else <see langword="null"/>.</param>
     /// <exception cref="ArgumentException">The name is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The volume is not greater than zero.</exception>
-    public PotSize(string name, Volume volume, Source source, Container? shape = null)
+    /// <exception cref="ArgumentOutOfRangeException">The volume is not greater than zero, or the high end is below it.</exception>
+    public PotSize(string name, Volume volume, Source source, Container? shape = null, Volume? volumeHigh = null)
     {
         Name = Guard.NotBlank(name);
         Guard.Positive(Boundary.Litres(volume), "L", nameof(volume));
         Volume = HouseUnits.Normalise(volume);
         Source = Guard.NotNull(source);
         Shape = shape;
+        if (volumeHigh is { } high)
+        {
+            Guard.AtLeast(Boundary.Litres(high), Boundary.Litres(Volume), "L", nameof(volumeHigh));
+            VolumeHigh = HouseUnits.Normalise(high);
+        }
     }
 
     /// <summary>What such pots are called.</summary>
     public string Name { get; }
 
-    /// <summary>The volume the source gives.</summary>
+    /// <summary>The volume the source gives; the low end, where it prints a range.</summary>
     public Volume Volume { get; }
+
+    /// <summary>The high end, where the source prints a range; else <see langword="null"/>.</summary>
+    public Volume? VolumeHigh { get; }
 
     /// <summary>Where it comes from.</summary>
     public Source Source { get; }
@@ -42,10 +51,11 @@ public sealed record PotSize : IFormattable, IDisplayable
     public Container? Shape { get; }
 
     /// <summary>The volume with its evidence.</summary>
-    /// <returns>The estimate; no range, since no source prints one.</returns>
+    /// <returns>The estimate, with the range that the source prints, if any: its low end is the value.</returns>
     public Estimate<Volume> ToEstimate() => new(
         Volume,
-        new Method("pot-size." + Source.Key, $"volume given for {Name} pots", Source, new Domain("pots of that trade and time")));
+        new Method("pot-size." + Source.Key, $"volume given for {Name} pots", Source, new Domain("pots of that trade and time")),
+        VolumeHigh is { } high ? new EstimateRange<Volume>(Volume, high, "as printed") : null);
 
     /// <summary>The size in metric units and invariant culture.</summary>
     /// <returns>For instance <c>#1: 2.8 L [source]</c>.</returns>
@@ -58,7 +68,7 @@ public sealed record PotSize : IFormattable, IDisplayable
     /// <exception cref="FormatException">The format is another one.</exception>
     public string ToString(string? format, IFormatProvider? formatProvider) => ToString(TextStyle.Parse(format, formatProvider));
 
-    DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new($"{Name}: {QuantityText.Of(Volume, style)}")
+    DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new($"{Name}: {VolumeText(style)}")
     {
         Rows =
         [
@@ -67,5 +77,8 @@ public sealed record PotSize : IFormattable, IDisplayable
         ],
     };
 
-    private string ToString(TextStyle style) => $"{Name}: {QuantityText.Of(Volume, style)} [{Source}]";
+    private string VolumeText(TextStyle style) =>
+        VolumeHigh is { } high ? $"{QuantityText.Of(Volume, style)} to {QuantityText.Of(high, style)}" : QuantityText.Of(Volume, style);
+
+    private string ToString(TextStyle style) => $"{Name}: {VolumeText(style)} [{Source}]";
 }

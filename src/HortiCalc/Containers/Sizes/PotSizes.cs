@@ -73,6 +73,29 @@ public static class PotSizes
     private static readonly Source TradeGallons = new(
         "trade-gallon-definitions", "Gallon, trade gallon: two definitions and a class limit", "encyclopedia text, copied", null, "https://enow.com/content");
 
+    private static readonly Source ThreeGallon = new(
+        "three-gallon-pot", "How much soil do you need for a 3 gallon pot", "garden advice site", null, "https://biologyinsights.com/how-much-soil-do-you-need-for-a-3-gallon-pot");
+
+    private static readonly Source Bulbs = new(
+        "bulb-society-pots",
+        "Pot sizes, measured",
+        "Pacific Bulb Society, mailing list",
+        2008,
+        "https://pacificbulbsociety.org/pbslist/2008-July/mohem89ecmiikn6g7jm4ckk8a7.html");
+
+    private static readonly Source Packs = new(
+        "nursery-packs-arkansas", "Plant container sizes", "nursery (US, Arkansas)", null, "https://parksbrothers.com/plant-container-sizes/");
+
+    private static readonly Source Australian = new(
+        "australian-pot-widths",
+        "How much potting mix does a garden pot hold",
+        "garden text (Australia)",
+        2021,
+        "https://vitalforcewellness.net/2021/08/15/how-much-potting-mix-does-a-garden-pot-hold");
+
+    private static readonly Source Bamboo = new(
+        "uk-container-symbols", "Container sizes: symbols C and P", "plant nursery (UK)", null, "http://www.gohelios.co.uk/bamboo_size_container.aspx");
+
     private static readonly ValueList<PotSize> All = ValueList<PotSize>.Of(
     [
         Uk("1 L", 1, 13, 10, 11),
@@ -96,6 +119,20 @@ public static class PotSizes
         .. Gallons(Illinois, ("10 in", 3), ("12 in", 5), ("14 in", 7), ("16 in", 10), ("18 in", 15), ("24 in", 25), ("30 in", 30)),
         new PotSize("#1", Volume.FromCubicInches(183), OneGallonTable),
         .. Gallons(TradeGallons, ("trade gallon", 0.75), ("trade gallon, other sources", 0.71), ("#1, least of its class", 0.625)),
+        new PotSize("#3", Volume.FromUsGallons(2.3), ThreeGallon, volumeHigh: Volume.FromUsGallons(2.5)),
+        new PotSize(
+            "5.5 in square",
+            Volume.FromLiters(3),
+            Bulbs,
+            Container.Square(Length.FromInches(5.5), Length.FromInches(6))),
+        new PotSize("1 gallon", Volume.FromLiters(2.9), Bulbs, Tapered(15.3, 13.5, 17.5)),
+        new PotSize("2 gallon", Volume.FromLiters(5.6), Bulbs, Tapered(19.8, 17, 21.1)),
+        new PotSize("2 gallon, of another maker", Volume.FromLiters(8.4), Bulbs, Tapered(22, 22, 22)),
+        .. Litres(Packs, ("cell of 36 a tray", 0.147), ("cell of 18 a tray", 0.36), ("3.5 in round", 0.365), ("3.25 in square", 0.473), ("4 in round", 0.473)),
+        .. Litres(
+            Australian,
+            ("10 cm", 0.5), ("15 cm", 1.9), ("20 cm", 4.5), ("25 cm", 8), ("30 cm", 13.5), ("33 cm", 18), ("42 cm", 28), ("50 cm", 52)),
+        .. Litres(Bamboo, ("P9", 0.5), ("P11", 1), ("P13", 1.5)),
         .. Gallons(SmallPots, ("4 in", 0.125), ("5 to 6 in", 0.25), ("7 to 8 in", 1)),
     ]);
 
@@ -150,7 +187,7 @@ public static class PotSizes
             ? null
             : new EstimateRange<Volume>(
                 sizes.MinBy(size => Boundary.Litres(size.Volume))!.Volume,
-                sizes.MaxBy(size => Boundary.Litres(size.Volume))!.Volume,
+                sizes.Select(size => size.VolumeHigh ?? size.Volume).MaxBy(Boundary.Litres),
                 $"what {Guard.Number(sizes.Count)} sources give");
     }
 
@@ -158,8 +195,10 @@ public static class PotSizes
         name,
         Volume.FromLiters(litres),
         UkNursery,
-        Container.RoundTapered(
-            Length.FromCentimeters(topCentimetres), Length.FromCentimeters(baseCentimetres), Length.FromCentimeters(heightCentimetres)));
+        Tapered(topCentimetres, baseCentimetres, heightCentimetres));
+
+    private static RoundContainer Tapered(double topCentimetres, double baseCentimetres, double heightCentimetres) => Container.RoundTapered(
+        Length.FromCentimeters(topCentimetres), Length.FromCentimeters(baseCentimetres), Length.FromCentimeters(heightCentimetres));
 
     private static IEnumerable<PotSize> Litres(Source source, params (string Name, double Litres)[] sizes) =>
         sizes.Select(size => new PotSize(size.Name, Volume.FromLiters(size.Litres), source));

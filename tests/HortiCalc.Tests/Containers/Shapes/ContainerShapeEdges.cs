@@ -39,6 +39,62 @@ public class ContainerShapeEdges
         Assert.Equal(Math.PI / 4 * 27.6 * 27.6 * 28.5 / 1000, inside.BrimVolume.Liters, 1e-9);
     }
 
+    /// <summary>On top of a floor of 3 cm a pot of 20 cm above 14 cm, 30 cm high, is 14.6 cm across; the wall takes 2 cm of it.</summary>
+    [Fact]
+    public void WithinWalls_OfATaperedPot_MeasuresTheBaseOnTopOfTheFloor()
+    {
+        RoundContainer inside = (RoundContainer)Container.RoundTapered(Length.FromCentimeters(20), Length.FromCentimeters(14), Length.FromCentimeters(30))
+            .WithinWalls(Length.FromCentimeters(1), Length.FromCentimeters(3));
+
+        Assert.Equal(18, inside.TopDiameter.Centimeters, 1e-9);
+        Assert.Equal(12.6, inside.BaseDiameter.Centimeters, 1e-9);
+        Assert.Equal(27, inside.Height.Centimeters, 1e-9);
+    }
+
+    [Fact]
+    public void NurseryClass_Volumes_FallIntoOneClassOrNone()
+    {
+        string? Name(double cubicInches) => NurseryClass.Of(Volume.FromCubicInches(cubicInches))?.Name;
+
+        Assert.Equal(["#1", "#1", null, "#2", null, "#3", "#5", null], new[] { 152.001, 250.999, 251.001, 400, 550, 700, 1241.999, 1243 }.Select(Name));
+        Assert.Equal("#1: 2.491 to 4.113 L", NurseryClass.All[0].ToString());
+        Assert.Throws<ArgumentOutOfRangeException>("volume", () => NurseryClass.Of(Volume.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>("high", () => new NurseryClass("x", Volume.FromLiters(2), Volume.FromLiters(1)));
+        Assert.Throws<ArgumentOutOfRangeException>("low", () => new NurseryClass("x", Volume.Zero, Volume.FromLiters(1)));
+    }
+
+    [Fact]
+    public void Ratios_OfCarbonToNitrogen_SayWhichWayNitrogenGoes()
+    {
+        Assert.Equal(
+            [NitrogenTurn.Releases, NitrogenTurn.Releases, NitrogenTurn.Balanced, NitrogenTurn.Balanced, NitrogenTurn.TiesUp],
+            new[] { 0, 19.999, 20, 30, 30.001 }.Select(CarbonRatios.TurnAt));
+        Assert.Equal(["mature compost", "stable compost"], CarbonRatios.Naming("Compost").Select(row => row.Material));
+        Assert.Empty(CarbonRatios.Naming("zebra"));
+        Assert.Throws<ArgumentOutOfRangeException>("carbonToNitrogen", () => CarbonRatios.TurnAt(double.NaN));
+        Assert.Throws<ArgumentOutOfRangeException>("carbonToNitrogen", () => CarbonRatios.TurnAt(-1));
+        Assert.Throws<ArgumentOutOfRangeException>("high", () => new CarbonRatio("x", 20, 19, CarbonRatios.TurnSource));
+
+        BalancePart chips = new("wood chips", Volume.FromLiters(10), Density.FromKilogramsPerCubicMeter(200), MassFraction.FromPercent(48), MassFraction.FromPercent(0.12));
+        BalancePart sand = new("sand", Volume.FromLiters(1), Density.FromKilogramsPerCubicMeter(1600), MassFraction.Zero, MassFraction.Zero);
+        Assert.Equal(NitrogenTurn.TiesUp, new MixBalance([chips], Ratio.Zero).NitrogenTurn);
+        Assert.Null(new MixBalance([sand], Ratio.Zero).NitrogenTurn);
+    }
+
+    [Fact]
+    public void PotSize_WithARange_KeepsAndSaysIt()
+    {
+        PotSize three = PotSizes.Named("three-gallon-pot", "#3");
+
+        Assert.Equal(2.5, three.ToEstimate().Range!.High.UsGallons, 1e-9);
+        Assert.Contains("to", three.ToString(), StringComparison.Ordinal);
+        Assert.Equal(2.5, PotSizes.Spread("#3")!.High.UsGallons, 1e-9);
+        Assert.Null(PotSizes.Named("us-true-volumes", "#3").ToEstimate().Range);
+        Assert.Throws<ArgumentOutOfRangeException>("volumeHigh", () => new PotSize("x", Volume.FromLiters(2), three.Source, volumeHigh: Volume.FromLiters(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "volumeHigh", () => new CropRoom("x", three.Source, volume: Volume.FromLiters(2), volumeHigh: Volume.FromLiters(1)));
+    }
+
     [Fact]
     public void Sizes_OfOneName_DifferAndTheSpreadSaysHowFar()
     {
@@ -53,8 +109,8 @@ public class ContainerShapeEdges
     {
         CropRoom[] carrots = [.. CropRooms.Naming("carrot").Where(row => row.Depth is not null)];
 
-        Assert.Equal([9, 10], carrots.Select(row => Math.Round(row.Depth!.Value.Inches, 9, MidpointRounding.AwayFromZero)).Order());
-        Assert.Equal([12, 18], carrots.Select(row => Math.Round(row.DepthHigh!.Value.Inches, 9, MidpointRounding.AwayFromZero)).Order());
+        Assert.Equal([8, 9, 10], carrots.Select(row => Math.Round(row.Depth!.Value.Inches, 9, MidpointRounding.AwayFromZero)).Order());
+        Assert.Equal([12, 12, 18], carrots.Select(row => Math.Round(row.DepthHigh!.Value.Inches, 9, MidpointRounding.AwayFromZero)).Order());
         Assert.Empty(CropRooms.Naming("zebra"));
         Assert.Throws<ArgumentException>("crop", () => new CropRoom("x", CropRooms.All[0].Source));
         Assert.Throws<ArgumentOutOfRangeException>("depthHigh", () => new CropRoom("x", CropRooms.All[0].Source, Ten, Length.FromCentimeters(5)));
@@ -123,6 +179,10 @@ public class ContainerShapeEdges
         Same(part);
         Same(new BalancePart("manure", Volume.FromLiters(5), Density.FromKilogramsPerCubicMeter(500), MassFraction.FromPercent(35), MassFraction.FromPercent(2), MassFraction.FromPercent(0.8), MassFraction.FromPercent(1.5)));
         Assert.All(PotCast.All, Same);
+        Assert.All(NurseryClass.All, Same);
+        Assert.All(CarbonRatios.All, Same);
+        Assert.All(PotSizes.Published, Same);
+        Assert.All(Enum.GetValues<NitrogenTurn>(), Same);
         Same(new MixBalance([part], Ratio.FromPercent(5)));
     }
 }

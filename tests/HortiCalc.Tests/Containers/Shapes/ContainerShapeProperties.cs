@@ -112,6 +112,44 @@ public class ContainerShapeProperties
         Assert.True(outside.WithinWalls(thin, thin).BrimVolume < outside.BrimVolume);
     }
 
+    // Level, the wall is as thick at every height: what is across inside is what is across outside at that height less twice the wall.
+    [Property]
+    public void WithinWalls_AnyHeight_LeavesAWallOfOneThickness(PositiveInt shape, PositiveInt thickness, PositiveInt ground, PositiveInt share)
+    {
+        Container outside = Drawn((shape.Get % 3) switch { 0 => 0, 1 => 1, _ => 5 }, new Random(shape.Get), 1);
+        double wall = Between(thickness, 0.0005, 0.006);
+        double floor = Between(ground, 0, 0.02);
+        Container inside = outside.WithinWalls(Length.FromMeters(wall), Length.FromMeters(floor));
+        double height = inside.Height.Meters * Between(share, 0, 1);
+        double form = outside is SquareContainer ? 1 : Math.PI / 4;
+
+        Assert.Equal(
+            Math.Sqrt(outside.SquareMetresAt(height + floor) / form) - 2 * wall,
+            Math.Sqrt(inside.SquareMetresAt(height) / form),
+            1e-9);
+    }
+
+    [Property]
+    public void Class_AnyVolume_HoldsItWithinItsLimits(PositiveInt drawn)
+    {
+        Volume volume = Volume.FromCubicInches(Between(drawn, 1, 1400));
+        NurseryClass? found = NurseryClass.Of(volume);
+
+        Assert.Equal(NurseryClass.All.SingleOrDefault(one => volume.Liters >= one.Low.Liters && volume.Liters <= one.High.Liters), found);
+    }
+
+    [Property]
+    public void Balance_MoreOfTheRicherPart_NeverTiesUpMore(PositiveInt first, PositiveInt more)
+    {
+        BalancePart bark = new("bark", Volume.FromLiters(50), Density.FromKilogramsPerCubicMeter(180), MassFraction.FromPercent(50), MassFraction.FromPercent(0.3));
+        NitrogenTurn Turn(double litres) => new MixBalance(
+            [bark, new BalancePart("manure", Volume.FromLiters(litres), Density.FromKilogramsPerCubicMeter(500), MassFraction.FromPercent(35), MassFraction.FromPercent(3))],
+            Ratio.Zero).NitrogenTurn!.Value;
+        double little = Between(first, 0, 50);
+
+        Assert.True(Turn(little + Between(more, 0, 100)) <= Turn(little));
+    }
+
     [Property]
     public void Tray_AnyCount_HoldsThePlantsAndOneTrayLessDoesNot(PositiveInt rows, PositiveInt columns, PositiveInt plants)
     {
@@ -177,15 +215,16 @@ public class ContainerShapeProperties
         Assert.Equal(container, HortiCalcJson.Deserialize<Container>(HortiCalcJson.Serialize(container)));
     }
 
-    internal static Container Any(PositiveInt shape, double times = 1)
+    internal static Container Any(PositiveInt shape, double times = 1) => Drawn(shape.Get % 6, new Random(shape.Get), times);
+
+    private static Container Drawn(int kind, Random random, double times)
     {
-        Random random = new(shape.Get);
         double wide = 0.05 + random.NextDouble() * 0.5;
         double narrow = wide * (0.3 + 0.7 * random.NextDouble());
         double tall = 0.05 + random.NextDouble() * 0.4;
         double other = 0.05 + random.NextDouble() * 0.5;
         Length M(double metres) => Length.FromMeters(metres * times);
-        return (shape.Get % 6) switch
+        return kind switch
         {
             0 => Container.RoundTapered(M(wide), M(narrow), M(tall)),
             1 => Container.SquareTapered(M(wide), M(narrow), M(tall)),
