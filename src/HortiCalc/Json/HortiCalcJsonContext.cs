@@ -111,6 +111,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<StageSubject>),
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
+        typeof(JsonStringEnumConverter<HypochlorousConstant>),
         typeof(JsonStringEnumConverter<IngredientClass>),
         typeof(JsonStringEnumConverter<GermanLandUse>),
         typeof(JsonStringEnumConverter<GermanSoilGroup>),
@@ -136,6 +137,8 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
+        typeof(JsonStringEnumConverter<ToxicityCategory>),
+        typeof(JsonStringEnumConverter<TreeRowRule>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
         typeof(JsonStringEnumConverter<WinklerRegion>),
@@ -254,6 +257,24 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
 [JsonSerializable(typeof(MixRecipe))]
 [JsonSerializable(typeof(RecipeBatch))]
+[JsonSerializable(typeof(MixBlend))]
+[JsonSerializable(typeof(IReadOnlyList<MixBatch>), TypeInfoPropertyName = "MixBatches")]
+[JsonSerializable(typeof(KitchenMeasure))]
+[JsonSerializable(typeof(PracticalAmount))]
+[JsonSerializable(typeof(PowderMeasure))]
+[JsonSerializable(typeof(PlannedTank))]
+[JsonSerializable(typeof(ContactRecord))]
+[JsonSerializable(typeof(HotWaterTreatment))]
+[JsonSerializable(typeof(ChlorineLossRecord))]
+[JsonSerializable(typeof(Estimate<VolumeFlow>))]
+[JsonSerializable(typeof(Estimate<Ratio>))]
+[JsonSerializable(typeof(VolumeRate))]
+[JsonSerializable(typeof(Estimate<VolumeRate>))]
+[JsonSerializable(typeof(SprayJob))]
+[JsonSerializable(typeof(SprayLimit))]
+[JsonSerializable(typeof(SprayInterval))]
+[JsonSerializable(typeof(SprayedProduct))]
+[JsonSerializable(typeof(SprayWait))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]
@@ -286,7 +307,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DiurnalCurve))]
 [JsonSerializable(typeof(DaylightMethod))]
 [JsonSerializable(typeof(Estimate<MonthDay>))]
-[JsonSerializable(typeof(Estimate<Ratio>))]
 [JsonSerializable(typeof(Estimate<Duration>))]
 [JsonSerializable(typeof(FreezeClimate))]
 [JsonSerializable(typeof(FreezeClimateOptions))]

@@ -38,6 +38,7 @@ public class QuantityJsonTests
         { typeof(Pressure), "pressure", "kPa" },
         { typeof(RelativeHumidity), "relative humidity", "%" },
         { typeof(Speed), "speed", "m/s" },
+        { typeof(VolumeFlow), "volume flow", "L/min" },
         { typeof(ElectricConductivity), "electric conductivity", "mS/cm" },
         { typeof(ReciprocalLength), "number per length", "1/m" },
         { typeof(WaterRate), "water rate", "mm/h" },

@@ -48,7 +48,7 @@ public static class ChlorineLoss
         new Domain(
             "pool bleach of 12.5 trade per cent in the dark; weaker bleach loses less",
             new DomainLimit("time", 0, 182.5, "days"),
-            new DomainLimit("store", (70 - 32) / 1.8, (100 - 32) / 1.8, "°C")));
+            new DomainLimit("store", 21.111111111, 37.777777778, "°C")));
 
     private static readonly Method HalfLife = new(
         "bleach.half-life", "halving at a steady rate", MixSources.UniversityOfMassachusetts, new Domain("diluted bleach; the half-life is that of a source"));

@@ -69,17 +69,16 @@ public static class HypochlorousAcid
             new Ph(pH), method, new EstimateRange<Ph>(new Ph(LowestPrinted + logOdds), new Ph(HighestPrinted + logOdds), Meaning));
     }
 
-    /// <summary>The hypochlorous acid in a level of free chlorine.</summary>
+    /// <summary>The part of a level of free chlorine that is hypochlorous acid.</summary>
     /// <param name="freeChlorine">Counted as chlorine, Cl₂; 0 or more.</param>
     /// <param name="pH">From 5 to 10.</param>
     /// <param name="constant">Which published constant.</param>
-    /// <returns>Moles of hypochlorous acid per litre: one for each mole of Cl₂ that is in this form.</returns>
+    /// <returns>The level, counted as Cl₂ too: 70.9 mg/L are a millimole.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what is allowed.</exception>
-    public static Estimate<Molarity> Concentration(MassConcentration freeChlorine, Ph pH, HypochlorousConstant constant)
+    public static Estimate<MassConcentration> Level(MassConcentration freeChlorine, Ph pH, HypochlorousConstant constant)
     {
         double milligramsPerLitre = Guard.NotNegative(Boundary.MilligramsPerLitre(freeChlorine), "mg/L", nameof(freeChlorine));
-        double molesPerLitre = milligramsPerLitre / 1000 / Hypochlorite.ChlorineGramsPerMole;
-        return Share(pH, constant).Select(share => Molarity.FromMolesPerLiter(molesPerLitre * Boundary.Fraction(share)));
+        return Share(pH, constant).Select(share => MassConcentration.FromMilligramsPerLiter(milligramsPerLitre * Boundary.Fraction(share)));
     }
 
     private static Estimate<Ratio> Answer(Ph pH, Method method, double pka)

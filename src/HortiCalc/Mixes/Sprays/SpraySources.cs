@@ -89,7 +89,7 @@ internal static class SpraySources
     public static readonly Source CaliforniaBordeaux = new(
         "uc-bordeaux-stocks",
         "Bordeaux mixture from stock solutions",
-        "University of California text on a citrus growers' forum",
+        "University of California text on a citrus growers forum",
         null,
         "http://citrusgrowersstatic.chez.com/web/viewtopic7db6-2.php");
 
@@ -117,7 +117,7 @@ internal static class SpraySources
         SourceKind.CommonPractice);
 
     public static readonly Source NeemTeaspoon = new(
-        "neem-teaspoon", "Neem", "garden page", null, "http://anitasplace.com/garden/neem.shtml", SourceKind.CommonPractice);
+        "neem-teaspoon", "Neem", "hobby page", null, "http://anitasplace.com/garden/neem.shtml");
 
     public static readonly Source NeemOunce = new(
         "neem-ounce-per-gallon",
