@@ -1,5 +1,4 @@
 using System.Globalization;
-using HortiCalc.Units;
 
 namespace HortiCalc.Mixes;
 
