@@ -126,5 +126,6 @@ internal static class SanitisingSources
         "Hot water and chlorine treatment of vegetable seeds (HYG-5818)",
         "Ohio State University Extension",
         null,
-        null);
+        null,
+        SourceKind.FromMemory);
 }
