@@ -1,6 +1,5 @@
 using HortiCalc.Mixes;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace HortiCalc.Reference;
 
@@ -9,10 +8,21 @@ internal static class SprayCalculations
 {
     private static readonly Dictionary<string, double> StorageDays = new(StringComparer.Ordinal)
     {
-        ["1-day"] = 1, ["2-days"] = 2, ["3-days"] = 3, ["4-days"] = 4, ["5-days"] = 5, ["6-days"] = 6,
-        ["1-week"] = 7, ["2-weeks"] = 14, ["3-weeks"] = 21,
-        ["1-month"] = 365 / 12.0, ["2-months"] = 2 * 365 / 12.0, ["3-months"] = 3 * 365 / 12.0,
-        ["4-months"] = 4 * 365 / 12.0, ["5-months"] = 5 * 365 / 12.0, ["6-months"] = 6 * 365 / 12.0,
+        ["1-day"] = 1,
+        ["2-days"] = 2,
+        ["3-days"] = 3,
+        ["4-days"] = 4,
+        ["5-days"] = 5,
+        ["6-days"] = 6,
+        ["1-week"] = 7,
+        ["2-weeks"] = 14,
+        ["3-weeks"] = 21,
+        ["1-month"] = 365 / 12.0,
+        ["2-months"] = 2 * 365 / 12.0,
+        ["3-months"] = 3 * 365 / 12.0,
+        ["4-months"] = 4 * 365 / 12.0,
+        ["5-months"] = 5 * 365 / 12.0,
+        ["6-months"] = 6 * 365 / 12.0,
     };
 
     public static Dictionary<string, Func<Inputs, Computed>> All { get; } = new(StringComparer.Ordinal)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using HortiCalc.Units;
 
 namespace HortiCalc.Mixes;
 
@@ -17,7 +16,9 @@ public sealed record SprayWait
             ? harvestFrom
             : throw new ArgumentOutOfRangeException(
                 nameof(harvestFrom),
-                string.Create(CultureInfo.InvariantCulture, $"harvestFrom was {harvestFrom:yyyy-MM-dd HH:mm}; allowed: {entryFrom:yyyy-MM-dd HH:mm} or later."));
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"harvestFrom was {harvestFrom:yyyy-MM-dd HH:mm}; allowed: {entryFrom:yyyy-MM-dd HH:mm} or later."));
     }
 
     /// <summary>The first moment of entry without protection.</summary>
