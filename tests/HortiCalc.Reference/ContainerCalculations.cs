@@ -23,6 +23,23 @@ internal static class ContainerCalculations
                 Volume.FromCubicFeet(inputs.Number("mix_ft3")), Volume.FromUsGallons(inputs.Number("pot_gal")), Ratio.Zero)),
         ["medium_ft3"] = inputs => PottingMedium
             .ForPots(Volume.FromUsGallons(inputs.Number("pot_gal")), (int)inputs.Number("pots"), Ratio.Zero).CubicFeet,
+        ["crop-room-depth-low"] = inputs => Room(inputs, row => row.Depth is not null).Depth!.Value.Inches,
+        ["crop-room-depth-high"] = inputs => Room(inputs, row => row.DepthHigh is not null).DepthHigh!.Value.Inches,
+        ["crop-room-diameter"] = inputs => Room(inputs, row => row.Diameter is not null).Diameter!.Value.Inches,
+        ["crop-room-volume"] = inputs => Room(inputs, row => row.Volume is not null).Volume!.Value.UsGallons,
+        ["crop-room-plants"] = inputs => Room(inputs, row => row.Plants is not null).Plants!.Value,
+        ["crop-room-plants-high"] = inputs => Room(inputs, row => row.PlantsHigh is not null).PlantsHigh!.Value,
+        ["addition-kg-m3"] = inputs => Addition(inputs).Rate.KilogramsPerCubicMeter,
+        ["addition-lb-yd3"] = inputs => Addition(inputs).For(Volume.FromCubicYards(1)).Value.Pounds,
+        ["addition-oz-uk-bushel"] = inputs => Addition(inputs).For(Volume.FromImperialGallons(8)).Value.Ounces,
+        ["addition-oz-half-us-bushel"] = inputs => Addition(inputs).For(Volume.FromCubicInches(CubicInchesPerUsBushel / 2)).Value.Ounces,
+        ["addition-oz-half-us-bushel-high"] = inputs => Addition(inputs).For(Volume.FromCubicInches(CubicInchesPerUsBushel / 2)).Range!.High.Ounces,
+        ["pot-height-share"] = inputs => PotClasses.HeightOf(Length.FromInches(10), Enum.Parse<PotClass>(inputs["class"])).Value.Inches / 10,
+        ["pot-cast-diameter"] = inputs => PotCast.All.Single(cast => cast.Name == inputs["name"]).Diameter.Inches,
+        ["pot-cast-pots"] = inputs => PotCast.All.Single(cast => cast.Name == inputs["name"]).PotsPerCast!.Value,
+        ["pot-size-in3"] = inputs => Size(inputs).Volume.CubicInches,
+        ["tray-cells"] = inputs => new CellTray(
+            Container.Round(Length.FromCentimeters(2), Length.FromCentimeters(4)), (int)inputs.Number("rows"), (int)inputs.Number("columns")).Cells,
         ["pot_brim_L"] = inputs => Size(inputs).Shape!.BrimVolume.Liters,
         ["pot_size_L"] = inputs => Size(inputs).Volume.Liters,
         ["pot_size_gal"] = inputs => Size(inputs).Volume.UsGallons,
@@ -44,6 +61,12 @@ internal static class ContainerCalculations
 
     private static RoundContainer Cylinder(Inputs inputs) =>
         Container.Round(Length.FromInches(inputs.Number("diameter_in")), Length.FromInches(inputs.Number("height_in")));
+
+    private static CropRoom Room(Inputs inputs, Func<CropRoom, bool> has) => CropRooms.All.First(row =>
+        row.Source.Key == inputs["source"] && row.Crop.Replace(", ", "|", StringComparison.Ordinal) == inputs["crop"] && has(row));
+
+    private static MediumAddition Addition(Inputs inputs) => MediumAdditions.All.Single(addition =>
+        addition.Source.Key == inputs["source"] && addition.Mix.Replace(", ", "|", StringComparison.Ordinal) == inputs["mix"] && addition.Material == inputs["material"]);
 
     private static PotSize Size(Inputs inputs) => PotSizes.Named(inputs["source"], inputs["name"]);
 

@@ -5,17 +5,16 @@ namespace HortiCalc.Beds;
 /// <summary>What to take care of when loose materials are bought, carried and spread.</summary>
 public static class BedCautions
 {
-    /// <summary>Above this, as the guideline has it, some people should no longer lift alone even close to the body.</summary>
+    /// <summary>Above this, as the code of practice has it, the risk of hurting one's back rises; over 55 kg nobody should lift
+    /// alone.</summary>
     internal const double LiftingGuidelineKilograms = 16;
 
-    // The booklet was seen; the figures of its diagram (25 and 16 kg at knuckle height, close to the body) were not.
     private static readonly Source Lifting = new(
-        "hse-manual-handling",
-        "Getting to grips with manual handling (INDG143): guideline weights for lifting",
-        "Health and Safety Executive (UK)",
-        2004,
-        "https://vdocuments.site/indg143-getting-to-grips-with-manual-handling-the-manual-handling-operations-regulations.html",
-        SourceKind.FromMemory);
+        "western-australia-manual-handling",
+        "Manual handling code of practice 1996, appendix G (quoted)",
+        "WorkSafe Western Australia",
+        1996,
+        "http://shearingworld.com/lifting_weights.htm");
 
     private static readonly Source DustSource = new(
         "queensland-legionella",
@@ -30,6 +29,27 @@ public static class BedCautions
         "Washington State University Extension",
         2016,
         "http://ext100.wsu.edu/gardentips/2016/08/02/too-much-compost/");
+
+    private static readonly Source Structure = new(
+        "delaware-roof-garden",
+        "Basic structural analysis of a roof garden",
+        "University of Delaware (student project)",
+        2015,
+        "https://sites.udel.edu/dustyn/2015/08/03/basic-structural-analysis-2");
+
+    private static readonly Source Timber = new(
+        "toronto-treated-wood",
+        "Pressure treated wood: proximity to raised veggie bed",
+        "Toronto Master Gardeners",
+        null,
+        "https://www.torontomastergardeners.ca/askagardener/pressure-treated-wood-proximity-to-raised-veggie-bed/");
+
+    private static readonly Source Fill = new(
+        "fill-soils-off-site",
+        "Fill soils originating off-site",
+        "environmental consultancy (US)",
+        null,
+        "http://www.federatedenvironmental.com/common-environmental-concerns/fill-soils-originating-off-site/");
 
     /// <summary>A load that not everybody should lift alone.</summary>
     public static Caution HeavyLoad { get; } = new(
@@ -60,4 +80,28 @@ public static class BedCautions
         "Compost, mulch and soil can carry Legionella: keep them damp, do not breathe the dust, wear gloves, wash your hands;"
         + " see a doctor about a worsening cough or fever.",
         DustSource);
+
+    /// <summary>Soil on a roof, a balcony or a deck can be more than the building bears.</summary>
+    public static Caution StructuralLoad { get; } = new(
+        "load.structure",
+        CautionLevel.Danger,
+        "Wet soil on a roof, balcony or deck can be more than it was built for; count it saturated, with frame, plants and people, and have an"
+        + " engineer confirm what the structure carries.",
+        Structure);
+
+    /// <summary>Old treated timber gives off arsenic.</summary>
+    public static Caution TreatedTimber { get; } = new(
+        "bed.treated-timber",
+        CautionLevel.Danger,
+        "Timber treated with copper, chromium and arsenic leaches for many years, as do old sleepers with tar: keep it away from soil in which"
+        + " food grows, do not saw it without protection, and never burn it.",
+        Timber);
+
+    /// <summary>Bought or found soil can be contaminated.</summary>
+    public static Caution ContaminatedFill { get; } = new(
+        "fill.contaminated",
+        CautionLevel.Danger,
+        "Soil from elsewhere can carry lead, oil, asbestos or farm chemicals: ask where it was dug, and have it tested before food is grown"
+        + " in it.",
+        Fill);
 }

@@ -17,4 +17,25 @@ public static class ContainerCautions
             "Workplace Health and Safety Queensland",
             null,
             "https://www.worksafe.qld.gov.au/safety-and-prevention/hazards/hazardous-exposures/biological-hazards/legionella-risks-from-work-with-potting-mix-and-compost"));
+
+    /// <summary>Full pots are heavy.</summary>
+    public static Caution Lifting { get; } = new(
+        "container.lifting",
+        CautionLevel.Care,
+        "A watered pot can weigh several times the dry one: fill large pots where they are to stand, lift with the legs or with help.",
+        Source.CommonPractice("lifting-pots", "large pots are filled where they stand"));
+
+    /// <summary>Wet medium is a load on a structure.</summary>
+    public static Caution Load { get; } = new(
+        "container.structural-load",
+        CautionLevel.Danger,
+        "Balconies, roofs and benches bear only what they were built for: have an engineer or the owner say how much before you load one with wet medium.",
+        Source.CommonPractice("load-on-structures", "the bearing load of a balcony or roof is asked of an engineer"));
+
+    /// <summary>Lime and fertiliser mixed into medium.</summary>
+    public static Caution Additions { get; } = new(
+        "medium.additions",
+        CautionLevel.Care,
+        "Weigh lime and fertiliser and mix them in evenly, with gloves and without raising dust; too much harms roots. The product's label goes before any recipe.",
+        Source.CommonPractice("medium-additions", "lime and fertiliser are weighed and mixed evenly into medium"));
 }

@@ -72,7 +72,15 @@ namespace HortiCalc.Json;
         typeof(GerminationResponseConverter),
         typeof(PressureConverter),
         typeof(RelativeHumidityConverter),
+        typeof(IonConverter),
+        typeof(OxideFactorsConverter),
+        typeof(DissolvedSolidsMethodConverter),
+        typeof(LeachingMethodConverter),
+        typeof(GypsumMethodConverter),
         typeof(ElectricConductivityConverter),
+        typeof(MolarityConverter),
+        typeof(ConductivityMethodConverter),
+        typeof(FertiliserSolubilityConverter),
         typeof(ReciprocalLengthConverter),
         typeof(WaterRateConverter),
         typeof(SaturationVapourPressureConverter),
@@ -80,6 +88,7 @@ namespace HortiCalc.Json;
         typeof(AirPressureMethodConverter),
         typeof(SpeedConverter),
         typeof(VolumeFlowConverter),
+        typeof(VolumeRateConverter),
         typeof(NightMinimumFittingConverter),
         typeof(SprinklerStartMethodConverter),
         typeof(RowCoverConverter),
@@ -89,11 +98,15 @@ namespace HortiCalc.Json;
         typeof(AcidifyingMethodConverter),
         typeof(PhConversionConverter),
         typeof(PhMeanMethodConverter),
+        typeof(AvailableWaterMethodConverter),
 
         // An application's own options hold these too, so that an enumeration is a word there as it is here.
         typeof(JsonStringEnumConverter<AccumulationUnit>),
         typeof(JsonStringEnumConverter<AcidForm>),
         typeof(JsonStringEnumConverter<AcidityBasis>),
+        typeof(JsonStringEnumConverter<BagAim>),
+        typeof(JsonStringEnumConverter<BedEdging>),
+        typeof(JsonStringEnumConverter<BorderCorners>),
         typeof(JsonStringEnumConverter<BulkMaterial>),
         typeof(JsonStringEnumConverter<CautionLevel>),
         typeof(JsonStringEnumConverter<DoseBasis>),
@@ -123,6 +136,15 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<MediumRatePurpose>),
         typeof(JsonStringEnumConverter<MissingDays>),
         typeof(JsonStringEnumConverter<MixUse>),
+        typeof(JsonStringEnumConverter<LoadLimit>),
+        typeof(JsonStringEnumConverter<MoistureBasis>),
+        typeof(JsonStringEnumConverter<SolutionIon>),
+        typeof(JsonStringEnumConverter<NutrientElement>),
+        typeof(JsonStringEnumConverter<NutrientOxide>),
+        typeof(JsonStringEnumConverter<StockTank>),
+        typeof(JsonStringEnumConverter<WaterAcid>),
+        typeof(JsonStringEnumConverter<GasExchange>),
+        typeof(JsonStringEnumConverter<ConductivityBasis>),
         typeof(JsonStringEnumConverter<MoistureState>),
         typeof(JsonStringEnumConverter<NoLimeReason>),
         typeof(JsonStringEnumConverter<NorthCarolinaSoilClass>),
@@ -134,6 +156,33 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<Propagule>),
         typeof(JsonStringEnumConverter<RinseAdvice>),
         typeof(JsonStringEnumConverter<RootAge>),
+        typeof(JsonStringEnumConverter<SandGrade>),
+        typeof(JsonStringEnumConverter<OffsetRule>),
+        typeof(JsonStringEnumConverter<SettlingKind>),
+        typeof(JsonStringEnumConverter<SoilDepthKind>),
+        typeof(JsonStringEnumConverter<BoronClass>),
+        typeof(JsonStringEnumConverter<ExtractTexture>),
+        typeof(JsonStringEnumConverter<MediumExtract>),
+        typeof(JsonStringEnumConverter<MediumSaltLevel>),
+        typeof(JsonStringEnumConverter<SalinityRank>),
+        typeof(JsonStringEnumConverter<SaltAffectedClass>),
+        typeof(JsonStringEnumConverter<SaltRating>),
+        typeof(JsonStringEnumConverter<SoilExtract>),
+        typeof(JsonStringEnumConverter<WaterHazard>),
+        typeof(JsonStringEnumConverter<WaterRestriction>),
+        typeof(JsonStringEnumConverter<FarmyardManure>),
+        typeof(JsonStringEnumConverter<FertilizerGoal>),
+        typeof(JsonStringEnumConverter<ManureAnimal>),
+        typeof(JsonStringEnumConverter<ManureHandling>),
+        typeof(JsonStringEnumConverter<ManureSeason>),
+        typeof(JsonStringEnumConverter<NitrogenEffect>),
+        typeof(JsonStringEnumConverter<NitrogenPool>),
+        typeof(JsonStringEnumConverter<Nutrient>),
+        typeof(JsonStringEnumConverter<Oxide>),
+        typeof(JsonStringEnumConverter<MediumProperty>),
+        typeof(JsonStringEnumConverter<PotClass>),
+        typeof(JsonStringEnumConverter<RangeFinding>),
+        typeof(JsonStringEnumConverter<ShareBasis>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
@@ -223,11 +272,60 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(CropPhComparison))]
 [JsonSerializable(typeof(ParticleSizes))]
 [JsonSerializable(typeof(AustralianFieldGrade))]
+[JsonSerializable(typeof(SoilComposition))]
+[JsonSerializable(typeof(SandGrade))]
+[JsonSerializable(typeof(SoilHydraulics))]
+[JsonSerializable(typeof(AvailableWaterMethod))]
+[JsonSerializable(typeof(WaterHolding))]
+[JsonSerializable(typeof(AvailableWaterRefusal))]
+[JsonSerializable(typeof(AvailableWaterComparison))]
+[JsonSerializable(typeof(AverageSoil))]
+[JsonSerializable(typeof(FieldGradeWater))]
+[JsonSerializable(typeof(RefillTension))]
+[JsonSerializable(typeof(TypicalBulkDensity))]
+[JsonSerializable(typeof(RootDensityLimit))]
+[JsonSerializable(typeof(InfiltrationRate))]
+[JsonSerializable(typeof(CropRootZone))]
+[JsonSerializable(typeof(RootZoneComparison))]
+[JsonSerializable(typeof(SoilHorizon))]
+[JsonSerializable(typeof(SoilProfile))]
+[JsonSerializable(typeof(VanGenuchtenCurve))]
+[JsonSerializable(typeof(VanGenuchtenSoil))]
+[JsonSerializable(typeof(GreenAmpt))]
+[JsonSerializable(typeof(GreenAmptSoil))]
 [JsonSerializable(typeof(Estimate<SoilTexture>))]
 [JsonSerializable(typeof(Estimate<WaterRate>))]
 [JsonSerializable(typeof(WaterRate))]
 [JsonSerializable(typeof(ElectricConductivity))]
 [JsonSerializable(typeof(ReciprocalLength))]
+[JsonSerializable(typeof(SoilLayer))]
+[JsonSerializable(typeof(OxideFactors))]
+[JsonSerializable(typeof(ExchangeableCations))]
+[JsonSerializable(typeof(Fertilizer))]
+[JsonSerializable(typeof(FertilizerOffer))]
+[JsonSerializable(typeof(FertilizerLine))]
+[JsonSerializable(typeof(FertilizerPlan))]
+[JsonSerializable(typeof(NutrientContent))]
+[JsonSerializable(typeof(NutrientNeed))]
+[JsonSerializable(typeof(NutrientSupply))]
+[JsonSerializable(typeof(SaltIndex))]
+[JsonSerializable(typeof(NitrogenRelease))]
+[JsonSerializable(typeof(NitrogenMineralization))]
+[JsonSerializable(typeof(Estimate<NitrogenEffect>))]
+[JsonSerializable(typeof(Ion))]
+[JsonSerializable(typeof(ExtractConversion))]
+[JsonSerializable(typeof(DissolvedSolidsMethod))]
+[JsonSerializable(typeof(LeachingMethod))]
+[JsonSerializable(typeof(GypsumMethod))]
+[JsonSerializable(typeof(IrrigationWater))]
+[JsonSerializable(typeof(WaterFinding))]
+[JsonSerializable(typeof(SaltTolerance))]
+[JsonSerializable(typeof(BoronTolerance))]
+[JsonSerializable(typeof(Estimate<BoronClass>))]
+[JsonSerializable(typeof(Estimate<SaltAffectedClass>))]
+[JsonSerializable(typeof(Estimate<SalinityRank>))]
+[JsonSerializable(typeof(Estimate<MediumSaltLevel>))]
+[JsonSerializable(typeof(Estimate<WaterRestriction>))]
 [JsonSerializable(typeof(Estimate<ElectricConductivity>))]
 
 // Beds
@@ -237,9 +335,44 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(AmendmentLayer))]
 [JsonSerializable(typeof(BagPurchase))]
 [JsonSerializable(typeof(BulkDensity))]
+[JsonSerializable(typeof(Mound))]
+[JsonSerializable(typeof(SlopingBed))]
+[JsonSerializable(typeof(LayeredBed))]
+[JsonSerializable(typeof(SettlingRange))]
+[JsonSerializable(typeof(LayerAdvice))]
+[JsonSerializable(typeof(CropSoilDepth))]
+[JsonSerializable(typeof(SaltLimit))]
+[JsonSerializable(typeof(CompostDose))]
+[JsonSerializable(typeof(CompostNutrients))]
+[JsonSerializable(typeof(CompostRelease))]
+[JsonSerializable(typeof(NitrogenShare))]
+[JsonSerializable(typeof(BagSelection))]
+[JsonSerializable(typeof(BulkPurchase))]
+[JsonSerializable(typeof(CompressedBale))]
+[JsonSerializable(typeof(HaulPlan))]
+[JsonSerializable(typeof(LooseHaul))]
 
 // Containers
 [JsonSerializable(typeof(Container))]
+[JsonSerializable(typeof(BalancePart))]
+[JsonSerializable(typeof(BowlContainer))]
+[JsonSerializable(typeof(CellTray))]
+[JsonSerializable(typeof(CropRoom))]
+[JsonSerializable(typeof(HalfBarrel))]
+[JsonSerializable(typeof(HalfRoundTrough))]
+[JsonSerializable(typeof(MediumAddition))]
+[JsonSerializable(typeof(MixBalance))]
+[JsonSerializable(typeof(PotCast))]
+[JsonSerializable(typeof(DrainedMedium))]
+[JsonSerializable(typeof(FittedParameter))]
+[JsonSerializable(typeof(LogLogisticRetention))]
+[JsonSerializable(typeof(MediumRange))]
+[JsonSerializable(typeof(PorometerReading))]
+[JsonSerializable(typeof(PublishedRetention))]
+[JsonSerializable(typeof(RetentionCurve))]
+[JsonSerializable(typeof(RetentionFit))]
+[JsonSerializable(typeof(RetentionPoint))]
+[JsonSerializable(typeof(VanGenuchtenRetention))]
 [JsonSerializable(typeof(PotSize))]
 [JsonSerializable(typeof(PotYield))]
 [JsonSerializable(typeof(MediumRecipe))]
@@ -275,6 +408,33 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SprayInterval))]
 [JsonSerializable(typeof(SprayedProduct))]
 [JsonSerializable(typeof(SprayWait))]
+[JsonSerializable(typeof(IonConcentration))]
+[JsonSerializable(typeof(SolutionIons))]
+[JsonSerializable(typeof(NutrientSalt))]
+[JsonSerializable(typeof(SaltAmount))]
+[JsonSerializable(typeof(SaltOffer))]
+[JsonSerializable(typeof(NutrientPlan))]
+[JsonSerializable(typeof(StockPlan))]
+[JsonSerializable(typeof(NutrientFormula))]
+[JsonSerializable(typeof(NutrientTarget))]
+[JsonSerializable(typeof(IonResidual))]
+[JsonSerializable(typeof(FeedGrade))]
+[JsonSerializable(typeof(FeedStrength))]
+[JsonSerializable(typeof(InjectorStock))]
+[JsonSerializable(typeof(FeedConductivity))]
+[JsonSerializable(typeof(ConductivityMethod))]
+[JsonSerializable(typeof(SourceWater))]
+[JsonSerializable(typeof(AcidProduct))]
+[JsonSerializable(typeof(AcidDose))]
+[JsonSerializable(typeof(TitrationPoint))]
+[JsonSerializable(typeof(CarbonateShares))]
+[JsonSerializable(typeof(AlkalinityTarget))]
+[JsonSerializable(typeof(SourceWaterLimit))]
+[JsonSerializable(typeof(ConductivityTarget))]
+[JsonSerializable(typeof(NutrientRange))]
+[JsonSerializable(typeof(SaltIon))]
+[JsonSerializable(typeof(StockSalt))]
+[JsonSerializable(typeof(FertiliserSolubility))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]

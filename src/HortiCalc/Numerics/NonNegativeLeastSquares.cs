@@ -12,8 +12,11 @@ namespace HortiCalc.Numerics;
 /// </remarks>
 internal static class NonNegativeLeastSquares
 {
-    /// <summary>The least gain, in proportion to the size of the problem, for which an amount is still raised.</summary>
-    private const double Relative = 1e-12;
+    /// <summary>
+    /// The least gain, in proportion to the lengths of its column and of the target, for which an amount is still raised: a few roundings. Each column has its
+    /// own bound, so that light rows are fitted beside heavy ones.
+    /// </summary>
+    private const double Relative = 2e-15;
 
     /// <param name="matrix">What one unit of each column gives to each row.</param>
     /// <param name="target">What each row should come to.</param>
@@ -26,7 +29,7 @@ internal static class NonNegativeLeastSquares
         double[] amounts = new double[count];
         bool[] passive = new bool[count];
         bool[] barred = new bool[count];
-        double tolerance = Relative * Math.Max(columns.FrobeniusNorm() * wanted.L2Norm(), double.Epsilon);
+        double[] tolerances = [.. Enumerable.Range(0, count).Select(j => Relative * Math.Max(columns.Column(j).L2Norm() * wanted.L2Norm(), double.Epsilon))];
 
         // Lawson and Hanson bound the steps by three times the columns in practice; a bound of our own stops a stalling by rounding.
         for (int step = 0; step < 100 * (count + 1); step++)
@@ -35,7 +38,7 @@ internal static class NonNegativeLeastSquares
             int best = -1;
             for (int j = 0; j < count; j++)
             {
-                if (!passive[j] && !barred[j] && gain[j] > tolerance && (best < 0 || gain[j] > gain[best]))
+                if (!passive[j] && !barred[j] && gain[j] > tolerances[j] && (best < 0 || gain[j] > gain[best]))
                     best = j;
             }
 

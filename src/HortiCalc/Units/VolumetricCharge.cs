@@ -4,9 +4,12 @@ using UnitsNet;
 
 namespace HortiCalc.Units;
 
-/// <summary>Exchangeable charge per volume of soil, as laboratories that scoop their samples report it.</summary>
+/// <summary>
+/// Charge per volume: exchangeable charge of soil as laboratories that scoop their samples report it, and ions or alkalinity in water.
+/// </summary>
 /// <remarks>
-/// One centimole of charge per litre is one milliequivalent per 100 cubic centimetres. Never negative. The default value is zero.
+/// One centimole of charge per litre is one milliequivalent per 100 cubic centimetres, and ten milliequivalents per litre. Never negative. The
+/// default value is zero.
 /// </remarks>
 /// <example><code>
 /// VolumetricCharge acidity = VolumetricCharge.FromMilliequivalentsPer100CubicCentimetres(1.2);
@@ -33,6 +36,9 @@ public readonly record struct VolumetricCharge :
     /// <summary>Milliequivalents per 100 cubic centimetres of soil, the same number as centimoles of charge per litre.</summary>
     public double MilliequivalentsPer100CubicCentimetres => CentimolesPerLitre;
 
+    /// <summary>Milliequivalents per litre, as water analyses report ions and alkalinity.</summary>
+    public double MilliequivalentsPerLitre => CentimolesPerLitre * 10;
+
     internal static QuantityNotation<VolumetricCharge> Notation { get; } = new(
         "charge per volume",
         3,
@@ -50,6 +56,12 @@ public readonly record struct VolumetricCharge :
     /// <returns>The charge.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
     public static VolumetricCharge FromMilliequivalentsPer100CubicCentimetres(double value) => new(Guard.NotNegative(value, UsUnit));
+
+    /// <summary>Makes a charge from milliequivalents per litre.</summary>
+    /// <param name="value">Zero or more.</param>
+    /// <returns>The charge.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
+    public static VolumetricCharge FromMilliequivalentsPerLitre(double value) => new(Guard.NotNegative(value, "meq/L") / 10);
 
     /// <summary>Adds two charges of the same soil, as the bases to the acidity.</summary>
     /// <param name="left">The first.</param>

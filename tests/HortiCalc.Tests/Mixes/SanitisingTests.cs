@@ -64,8 +64,8 @@ public class SanitisingTests
             MassConcentration.FromMilligramsPerLiter(10),
             HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(5.25)));
         Assert.Contains(pump.Cautions, caution => caution.Code == "bleach.never-with-acid");
-        Assert.Equal("72.1 mL/min", HortiCalc.Display.QuantityText.Format(pump.Value, MeasurementSystem.Metric));
-        Assert.Equal("1.14 gal/h (US)", HortiCalc.Display.QuantityText.Format(pump.Value, MeasurementSystem.UsCustomary));
+        Assert.Equal("72.1 mL/min", HortiCalc.Display.QuantityText.Format(pump.Value, MeasurementSystem.Metric, System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal("1.14 gal/h (US)", HortiCalc.Display.QuantityText.Format(pump.Value, MeasurementSystem.UsCustomary, System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal("availableChlorine", Assert.Throws<ArgumentOutOfRangeException>(() => ChlorineInjection.Bleach(
             VolumeFlow.FromUsGallonsPerMinute(100),
             MassConcentration.FromGramsPerLiter(60),

@@ -10,6 +10,7 @@ public partial class ProvenanceTests
     /// <summary>Published sources of methods that print a rule and no value to compute; what checks the rule instead.</summary>
     private static readonly Dictionary<string, string> WithoutValues = new()
     {
+        ["leaching-salt-balance"] = "prints the equation alone; an exam question of another source checks it",
         ["mcmaster-wilhelm-1997"] = "names the two readings of the average; worked examples of other publications check both",
         ["heliyon-gdd-variants"] = "prints formulas; worked examples of extension services check the one taken from it",
         ["ukcp09-degree-days"] = "prints the four cases; their arithmetic is checked on computed days and years",
@@ -53,9 +54,12 @@ public partial class ProvenanceTests
         ["daly-2012-hardiness"] = "defines the mean annual extreme minimum; counted winters check it",
         ["cibse-surface-resistance"] = "gives the film of air; a numerical solution of the heat equation checks the pot",
         ["knox-2017-wet-bulb"] = "prints the one-third rule; the psychrometric equation checks it near 0 °C",
-        ["usda-texture-boundaries"] = "prints bounds and no soils; the partition of the triangle and published mean soils check them",
+        ["usda-soil-survey-manual"] = "prints bounds and no soils; the partition of the triangle, its corners and published soils check them",
+        ["green-ampt-rawls-1983"] = "prints the equation; a worksheet and an independent program check it",
+        ["mein-larson-1971"] = "its equation as taken from it; an independent integration of the rate checks it",
         ["makkonen-2006"] = "proves the rank rule; its arithmetic is checked on ranks",
         ["day-1985"] = "describes the continuation with past years; an independent computation checks it",
+        ["usgs-phreeqc"] = "holds coefficients and a program; NIST's standards for meters and an independent solver check what is made with them",
         ["hyndman-fan-1996"] = "lists the ranks; an independent implementation of them checks the dates",
     };
 

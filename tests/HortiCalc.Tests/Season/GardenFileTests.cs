@@ -55,7 +55,7 @@ public sealed class GardenFileTests
     [InlineData("\"highestPh\": { \"value\": 6.8", "\"highestPh\": { \"value\": 16.8", "{ \"value\": 16.8", "pH: value was 16.8 pH; allowed: from 0 to 14 pH")]
     [InlineData("\"crops\": [", "\"crops\": null, \"beds\": [", "null", "expected a value for \"crops\", found null")]
     [InlineData("\"crop\": \"tomato\"", "\"crop\": \"tomatoe\"", "[\n    {\n      \"name\": \"wall bed\"", "beds named the crop 'tomatoe'; allowed: tomato, sweet corn, cabbage, bush bean, lemon verbena, bay laurel")]
-    [InlineData("\"kind\": \"rectangle\"", "\"kind\": \"rectangel\"", "\"rectangel\"", "expected one of \"rectangle\", \"circle\", \"triangle\", \"l-shape\", \"polygon\", found \"rectangel\"")]
+    [InlineData("\"kind\": \"rectangle\"", "\"kind\": \"rectangel\"", "\"rectangel\"", "expected one of \"rectangle\", \"circle\", \"triangle\", \"l-shape\", \"polygon\", \"ellipse\", \"trapezium\", \"ring\", \"border\", \"composite\", \"offsets\", found \"rectangel\"")]
     [InlineData("\"kind\": \"rectangle\", ", "", "{ \"width\"", "expected the property \"kind\" in this object, one of \"rectangle\", \"circle\", \"triangle\", \"l-shape\", \"polygon\"")]
     [InlineData("\"value\": 1.2, \"unit\": \"m\"", "\"value\": 1.2, \"unit\": \"metre\"", "{ \"value\": 1.2", "length: unknown unit \"metre\"; known: m, cm, mm, km, in, ft, yd")]
     [InlineData("\"value\": 1.2, \"unit\": \"m\"", "\"value\": -1.2, \"unit\": \"m\"", "{ \"value\": -1.2", "width was -1.2 m; allowed: greater than 0 m")]

@@ -43,23 +43,7 @@ public static class CropPhs
     /// </code></example>
     public static CropPhComparison Compare(string crop)
     {
-        string[] wanted = [.. Words(Guard.NotBlank(crop))];
-        return new CropPhComparison(crop, ValueList<CropPh>.Of(All.Where(row =>
-        {
-            HashSet<string> words = [.. Words($"{row.Crop} {row.OtherName}")];
-            return wanted.Length > 0 && wanted.All(words.Contains);
-        })));
+        Guard.NotBlank(crop);
+        return new CropPhComparison(crop, ValueList<CropPh>.Of(All.Where(row => CropNames.Matches(crop, $"{row.Crop} {row.OtherName}"))));
     }
-
-    /// <summary>The words of a name, in lower case and singular.</summary>
-    private static IEnumerable<string> Words(string name) => string
-        .Concat(name.Select(sign => char.IsLetter(sign) ? char.ToLowerInvariant(sign) : ' '))
-        .Split(' ', StringSplitOptions.RemoveEmptyEntries)
-        .Select(word => word switch
-        {
-            _ when word.EndsWith("ies", StringComparison.Ordinal) => word[..^3] + "y",
-            _ when word.EndsWith("oes", StringComparison.Ordinal) => word[..^2],
-            _ when word.EndsWith('s') && !word.EndsWith("ss", StringComparison.Ordinal) && !word.EndsWith("us", StringComparison.Ordinal) => word[..^1],
-            _ => word,
-        });
 }

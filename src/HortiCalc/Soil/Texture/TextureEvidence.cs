@@ -5,16 +5,18 @@ namespace HortiCalc.Soil;
 /// <summary>The methods, sources and cautions of texture.</summary>
 internal static class TextureEvidence
 {
-    // The glossary of the Soil Science Society of America words the same bounds and says that sand shall not exceed 15: the two differ at 15 alone.
+    // The manual's rules, as open programs transcribe them from its page 122. It says of sand, beyond the bound that decides, that there is more than 85 %
+    // of it, and of loamy sand 70 to 90 %: both follow from the bounds. The glossary of the Soil Science Society of America says that silt plus 1.5 times
+    // clay shall not exceed 15 in sand, the manual that it is less than 15: the two differ at 15 alone.
     public static readonly Method Usda = new(
         "texture.usda",
         "USDA texture class by bounds of sand, silt and clay",
         new Source(
-            "usda-texture-boundaries",
-            "Soil texture class boundaries as a rule set",
-            "Ontario soil survey, open source; boundaries of the US Department of Agriculture",
-            null,
-            "https://github.com/newdale/onsoilsurvey/blob/master/R/oss.texture.R"),
+            "usda-soil-survey-manual",
+            "Soil Survey Manual, Agriculture Handbook 18, chapter 3, texture classes, page 122",
+            "US Department of Agriculture",
+            2017,
+            "https://www.nrcs.usda.gov/sites/default/files/2022-09/The-Soil-Survey-Manual.pdf"),
         new Domain("mineral part below 2 mm, silt from 2 to 50 µm; not for peat and other organic soils"));
 
     public static readonly Source AustralianGrades = new(

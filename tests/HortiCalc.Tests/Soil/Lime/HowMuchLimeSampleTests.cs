@@ -1,3 +1,4 @@
+using System.Globalization;
 using HortiCalc.Display;
 using HortiCalc.Json;
 using HortiCalc.Pictures;
@@ -22,8 +23,8 @@ public sealed class HowMuchLimeSampleTests
         Assert.All(comparison.Answers, answer =>
         {
             string line = Assert.Single(output.Split('\n'), line => line.Contains($"  {answer.Rate.Method.Name}", StringComparison.Ordinal));
-            Assert.Contains(QuantityText.Format(answer.Rate.Value, MeasurementSystem.Metric), line, StringComparison.Ordinal);
-            Assert.Contains(QuantityText.Format(answer.Over(Area.FromSquareMeters(10)).Value, MeasurementSystem.Metric), line, StringComparison.Ordinal);
+            Assert.Contains(QuantityText.Format(answer.Rate.Value, MeasurementSystem.Metric, CultureInfo.InvariantCulture), line, StringComparison.Ordinal);
+            Assert.Contains(QuantityText.Format(answer.Over(Area.FromSquareMeters(10)).Value, MeasurementSystem.Metric, CultureInfo.InvariantCulture), line, StringComparison.Ordinal);
             Assert.Equal(answer.Depth is null, line.Contains("its source names no depth", StringComparison.Ordinal));
         });
         Assert.All(comparison.WhyTheyDiffer, reason => Assert.Contains(reason, output, StringComparison.Ordinal));
@@ -41,7 +42,7 @@ public sealed class HowMuchLimeSampleTests
             .ForDepth(Length.FromInches(4)).As(new LimingMaterial("the lime at hand", Ratio.FromPercent(80)));
 
         Assert.Equal((0, ""), (exit, errors));
-        Assert.Contains(QuantityText.Format(iowa.Over(Area.FromSquareFeet(200)).Value, MeasurementSystem.UsCustomary) + "  Iowa table", output, StringComparison.Ordinal);
+        Assert.Contains(QuantityText.Format(iowa.Over(Area.FromSquareFeet(200)).Value, MeasurementSystem.UsCustomary, CultureInfo.InvariantCulture) + "  Iowa table", output, StringComparison.Ordinal);
         Assert.DoesNotContain("g/m²", output, StringComparison.Ordinal);
     }
 
