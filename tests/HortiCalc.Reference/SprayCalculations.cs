@@ -1,4 +1,5 @@
 using HortiCalc.Mixes;
+using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Reference;

@@ -88,6 +88,7 @@ namespace HortiCalc.Json;
         typeof(AirPressureMethodConverter),
         typeof(SpeedConverter),
         typeof(VolumeFlowConverter),
+        typeof(VolumeRateConverter),
         typeof(NightMinimumFittingConverter),
         typeof(SprinklerStartMethodConverter),
         typeof(RowCoverConverter),
@@ -389,6 +390,24 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
 [JsonSerializable(typeof(MixRecipe))]
 [JsonSerializable(typeof(RecipeBatch))]
+[JsonSerializable(typeof(MixBlend))]
+[JsonSerializable(typeof(IReadOnlyList<MixBatch>), TypeInfoPropertyName = "MixBatches")]
+[JsonSerializable(typeof(KitchenMeasure))]
+[JsonSerializable(typeof(PracticalAmount))]
+[JsonSerializable(typeof(PowderMeasure))]
+[JsonSerializable(typeof(PlannedTank))]
+[JsonSerializable(typeof(ContactRecord))]
+[JsonSerializable(typeof(HotWaterTreatment))]
+[JsonSerializable(typeof(ChlorineLossRecord))]
+[JsonSerializable(typeof(Estimate<VolumeFlow>))]
+[JsonSerializable(typeof(Estimate<Ratio>))]
+[JsonSerializable(typeof(VolumeRate))]
+[JsonSerializable(typeof(Estimate<VolumeRate>))]
+[JsonSerializable(typeof(SprayJob))]
+[JsonSerializable(typeof(SprayLimit))]
+[JsonSerializable(typeof(SprayInterval))]
+[JsonSerializable(typeof(SprayedProduct))]
+[JsonSerializable(typeof(SprayWait))]
 [JsonSerializable(typeof(IonConcentration))]
 [JsonSerializable(typeof(SolutionIons))]
 [JsonSerializable(typeof(NutrientSalt))]
@@ -416,24 +435,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SaltIon))]
 [JsonSerializable(typeof(StockSalt))]
 [JsonSerializable(typeof(FertiliserSolubility))]
-[JsonSerializable(typeof(MixBlend))]
-[JsonSerializable(typeof(IReadOnlyList<MixBatch>), TypeInfoPropertyName = "MixBatches")]
-[JsonSerializable(typeof(KitchenMeasure))]
-[JsonSerializable(typeof(PracticalAmount))]
-[JsonSerializable(typeof(PowderMeasure))]
-[JsonSerializable(typeof(PlannedTank))]
-[JsonSerializable(typeof(ContactRecord))]
-[JsonSerializable(typeof(HotWaterTreatment))]
-[JsonSerializable(typeof(ChlorineLossRecord))]
-[JsonSerializable(typeof(Estimate<VolumeFlow>))]
-[JsonSerializable(typeof(Estimate<Ratio>))]
-[JsonSerializable(typeof(VolumeRate))]
-[JsonSerializable(typeof(Estimate<VolumeRate>))]
-[JsonSerializable(typeof(SprayJob))]
-[JsonSerializable(typeof(SprayLimit))]
-[JsonSerializable(typeof(SprayInterval))]
-[JsonSerializable(typeof(SprayedProduct))]
-[JsonSerializable(typeof(SprayWait))]
 
 // Climate
 [JsonSerializable(typeof(DailyTemperature))]

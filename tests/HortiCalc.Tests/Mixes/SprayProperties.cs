@@ -1,6 +1,7 @@
 using FsCheck;
 using FsCheck.Xunit;
 using HortiCalc.Mixes;
+using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Tests.Mixes;

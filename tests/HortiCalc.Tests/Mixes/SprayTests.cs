@@ -1,4 +1,5 @@
 using HortiCalc.Mixes;
+using HortiCalc.Units;
 using UnitsNet;
 
 namespace HortiCalc.Tests.Mixes;
@@ -107,5 +108,14 @@ public class SprayTests
         Assert.Equal("time", Assert.Throws<ArgumentOutOfRangeException>(
             () => SprayerCalibration.SpeedOver(Length.FromMeters(1), Duration.Zero)).ParamName);
         Assert.Equal("products", Assert.Throws<ArgumentException>(() => SprayCalendar.After(new DateTime(2027, 6, 1))).ParamName);
+    }
+
+    [Fact]
+    public void Wait_HarvestBeforeEntry_IsRefused()
+    {
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
+            () => new SprayWait(new DateTime(2027, 6, 2, 18, 0, 0), new DateTime(2027, 6, 1)));
+        Assert.Equal("harvestFrom", refused.ParamName);
+        Assert.Contains("2027-06-02 18:00 or later", refused.Message, StringComparison.Ordinal);
     }
 }

@@ -44,4 +44,8 @@ public sealed record PlannedTank
 
     /// <summary>What goes into it.</summary>
     public IReadOnlyList<MixIngredient> Ingredients { get; }
+
+    /// <summary>The tank and what goes into it.</summary>
+    /// <returns>For instance <c>A: calcium nitrate, potassium nitrate</c>.</returns>
+    public override string ToString() => $"{Name}: {string.Join(", ", Ingredients)}";
 }

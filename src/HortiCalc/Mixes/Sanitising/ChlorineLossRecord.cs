@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -51,4 +52,9 @@ public sealed record ChlorineLossRecord
 
     /// <summary>Who says so.</summary>
     public Source Source { get; }
+
+    /// <summary>The record in invariant culture.</summary>
+    /// <returns>For instance <c>in store at 24 °C, 730 days: 0 % to 50 % left</c>.</returns>
+    public override string ToString() => 
+        $"{Conditions}, {QuantityText.Of(Time, TextStyle.Default)}: {MixAmount.Span(Low, High, TextStyle.Default)} left [{Source}]";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -85,4 +86,9 @@ public sealed record ContactRecord
     /// <exception cref="ArgumentException">The product is by volume, or by mass without a density.</exception>
     public MixBatch MakeUpTo(Volume total, Strength concentrate, bool atHighEnd) => Dilution.MakeUpTo(
         total, concentrate, new StrengthPerVolume(atHighEnd ? High : Low, Guard.NotNull(concentrate).Ingredient));
+
+    /// <summary>The record in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>Fusarium oxysporum in water: 14 mg/L by household bleach for 6 min</c>.</returns>
+    public override string ToString() => 
+        $"{Name}: {MixAmount.Span(Low, High, TextStyle.Default)} by {Agent}{(Time is Duration known ? $" for {QuantityText.Of(known, TextStyle.Default)}" : "")} [{Source}]";
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -69,4 +70,8 @@ public sealed record HotWaterTreatment
 
     private static IEnumerable<HotWaterTreatment> Group(double fahrenheit, double minutes, params string[] crops) => crops.Select(crop =>
         new HotWaterTreatment(crop, Temperature.FromDegreesFahrenheit(fahrenheit), Duration.FromMinutes(minutes), SanitisingSources.HotWater));
+
+    /// <summary>The bath in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>tomato: 50 °C for 25 min</c>.</returns>
+    public override string ToString() => $"{Crop}: {QuantityText.Of(Water, TextStyle.Default)} for {QuantityText.Of(Time, TextStyle.Default)} [{Source}]";
 }

@@ -43,4 +43,9 @@ public sealed record SprayInterval
     /// <returns>The day.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The day is too late for the calendar.</exception>
     public DateOnly EarliestAfter(DateOnly last, bool strictest) => last.AddDays(strictest ? StrictestDays : Days);
+
+    /// <summary>The interval.</summary>
+    /// <returns>For instance <c>Oil and Sulfur: 14 days apart, 30 by the strictest source</c>.</returns>
+    public override string ToString() => 
+        $"{First} and {Second}: {Guard.Number(Days)} days apart, {Guard.Number(StrictestDays)} by the strictest source [{Source}]";
 }

@@ -25,8 +25,8 @@ public sealed record SprayJob : IFormattable, IDisplayable
     public SprayJob(Area area, VolumeRate rate, Volume tank)
     {
         Guard.Positive(Boundary.SquareMetres(area), "m²", nameof(area));
-        Rate = Guard.NotNull(rate);
         Guard.Positive(rate.LitresPerHectare, "L/ha", nameof(rate));
+        Rate = rate;
         double litres = Boundary.Litres(rate.Over(area));
         Guard.AtLeast(Guard.Positive(Boundary.Litres(tank), "L", nameof(tank)), litres / MostTanks, "L", nameof(tank));
         Area = HouseUnits.Normalise(area);
@@ -69,7 +69,7 @@ public sealed record SprayJob : IFormattable, IDisplayable
     public Volume ProductIn(Volume spray, VolumeRate product)
     {
         double litres = Guard.NotNegative(Boundary.Litres(spray), "L", nameof(spray));
-        return Volume.FromLiters(litres * Guard.NotNull(product).LitresPerHectare / Rate.LitresPerHectare);
+        return Volume.FromLiters(litres * product.LitresPerHectare / Rate.LitresPerHectare);
     }
 
     /// <summary>The product that goes into a volume of this spray.</summary>

@@ -16,7 +16,9 @@ public sealed record SprayWait
             ? harvestFrom
             : throw new ArgumentOutOfRangeException(
                 nameof(harvestFrom),
-                string.Create(CultureInfo.InvariantCulture, $"harvestFrom was {harvestFrom:yyyy-MM-dd HH:mm}; allowed: {entryFrom:yyyy-MM-dd HH:mm} or later."));
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"harvestFrom was {harvestFrom:yyyy-MM-dd HH:mm}; allowed: {entryFrom:yyyy-MM-dd HH:mm} or later."));
     }
 
     /// <summary>The first moment of entry without protection.</summary>
@@ -24,4 +26,9 @@ public sealed record SprayWait
 
     /// <summary>The first moment of harvest.</summary>
     public DateTime HarvestFrom { get; }
+
+    /// <summary>Both moments.</summary>
+    /// <returns>For instance <c>entry from 2027-06-02 18:00, harvest from 2027-06-03 18:00</c>.</returns>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"entry from {EntryFrom:yyyy-MM-dd HH:mm}, harvest from {HarvestFrom:yyyy-MM-dd HH:mm}");
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -28,4 +29,9 @@ public sealed record SprayedProduct
 
     /// <summary>Days from the last spray to harvest.</summary>
     public int DaysToHarvest { get; }
+
+    /// <summary>The product in invariant culture.</summary>
+    /// <returns>For instance <c>sulfur: entry after 1 day, days to harvest 1</c>.</returns>
+    public override string ToString() => 
+        $"{Name}: entry after {QuantityText.Of(RestrictedEntry, TextStyle.Default)}, days to harvest {Guard.Number(DaysToHarvest)}";
 }

@@ -56,7 +56,7 @@ public static class SprayerCalibration
     public static VolumeRate FromFlow(VolumeFlow flow, Speed speed, Length width)
     {
         double litresPerMinute = Guard.NotNegative(Boundary.LitresPerMinute(flow), "L/min", nameof(flow));
-        return new VolumeRate(litresPerMinute / (60 * SquareMetresPerSecond(speed, width)) * 10_000);
+        return VolumeRate.FromLitresPerHectare(litresPerMinute / (60 * SquareMetresPerSecond(speed, width)) * 10_000);
     }
 
     /// <summary>The flow that a rate takes at a speed and width.</summary>
@@ -66,7 +66,7 @@ public static class SprayerCalibration
     /// <returns>The flow.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is not above 0.</exception>
     public static VolumeFlow FlowFor(VolumeRate rate, Speed speed, Length width) =>
-        VolumeFlow.FromLitersPerMinute(Guard.NotNull(rate).LitresPerHectare / 10_000 * 60 * SquareMetresPerSecond(speed, width));
+        VolumeFlow.FromLitersPerMinute(rate.LitresPerHectare / 10_000 * 60 * SquareMetresPerSecond(speed, width));
 
     /// <summary>The rate from what one nozzle of a boom gives over a distance.</summary>
     /// <param name="caught">What one nozzle gave in the time of the distance; 0 or more.</param>
