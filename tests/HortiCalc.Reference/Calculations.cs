@@ -93,7 +93,7 @@ public static class Calculations
         "infiltration-low-in-h", "infiltration-high-in-h", "infiltration-low-mm-h", "infiltration-high-mm-h",
         "van-genuchten-parameter", "green-ampt-parameter",
         "fertilizer-content", "salt-index",
-        "manure-available", "manure-content", "manure-release", "manure-share", "nitrogen-potential", "nitrogen-rate", "nitrogen-release",
+        "manure-available", "manure-content", "manure-release", "manure-share", "manure-share-ireland", "nitrogen-potential", "nitrogen-rate", "nitrogen-release",
         "salt-loss", "salt-loss-high", "salt-rating", "salt-threshold", "salt-threshold-high",
         "boron-class", "boron-loss", "boron-threshold", "boron-threshold-high",
         "extract-determination", "extract-intercept", "extract-slope",
