@@ -87,6 +87,8 @@ namespace HortiCalc.Json;
         typeof(PsychrometerConverter),
         typeof(AirPressureMethodConverter),
         typeof(SpeedConverter),
+        typeof(VolumeFlowConverter),
+        typeof(VolumeRateConverter),
         typeof(NightMinimumFittingConverter),
         typeof(SprinklerStartMethodConverter),
         typeof(RowCoverConverter),
@@ -122,6 +124,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<StageSubject>),
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
+        typeof(JsonStringEnumConverter<HypochlorousConstant>),
         typeof(JsonStringEnumConverter<IngredientClass>),
         typeof(JsonStringEnumConverter<GermanLandUse>),
         typeof(JsonStringEnumConverter<GermanSoilGroup>),
@@ -184,6 +187,8 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
+        typeof(JsonStringEnumConverter<ToxicityCategory>),
+        typeof(JsonStringEnumConverter<TreeRowRule>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
         typeof(JsonStringEnumConverter<WinklerRegion>),
@@ -387,6 +392,24 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
 [JsonSerializable(typeof(MixRecipe))]
 [JsonSerializable(typeof(RecipeBatch))]
+[JsonSerializable(typeof(MixBlend))]
+[JsonSerializable(typeof(IReadOnlyList<MixBatch>), TypeInfoPropertyName = "MixBatches")]
+[JsonSerializable(typeof(KitchenMeasure))]
+[JsonSerializable(typeof(PracticalAmount))]
+[JsonSerializable(typeof(PowderMeasure))]
+[JsonSerializable(typeof(PlannedTank))]
+[JsonSerializable(typeof(ContactRecord))]
+[JsonSerializable(typeof(HotWaterTreatment))]
+[JsonSerializable(typeof(ChlorineLossRecord))]
+[JsonSerializable(typeof(Estimate<VolumeFlow>))]
+[JsonSerializable(typeof(Estimate<Ratio>))]
+[JsonSerializable(typeof(VolumeRate))]
+[JsonSerializable(typeof(Estimate<VolumeRate>))]
+[JsonSerializable(typeof(SprayJob))]
+[JsonSerializable(typeof(SprayLimit))]
+[JsonSerializable(typeof(SprayInterval))]
+[JsonSerializable(typeof(SprayedProduct))]
+[JsonSerializable(typeof(SprayWait))]
 [JsonSerializable(typeof(IonConcentration))]
 [JsonSerializable(typeof(SolutionIons))]
 [JsonSerializable(typeof(NutrientSalt))]
@@ -446,7 +469,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DiurnalCurve))]
 [JsonSerializable(typeof(DaylightMethod))]
 [JsonSerializable(typeof(Estimate<MonthDay>))]
-[JsonSerializable(typeof(Estimate<Ratio>))]
 [JsonSerializable(typeof(Estimate<Duration>))]
 [JsonSerializable(typeof(FreezeClimate))]
 [JsonSerializable(typeof(FreezeClimateOptions))]
