@@ -97,7 +97,7 @@ public static class Calculations
         "refill-high-demand-cm", "refill-low-demand-cm", "typical-bulk-density", "root-density-limit", "root-density-ideal",
         "infiltration-low-in-h", "infiltration-high-in-h", "infiltration-low-mm-h", "infiltration-high-mm-h",
         "van-genuchten-parameter", "green-ampt-parameter",
-        "fertilizer-content", "salt-index",
+        "fertilizer-content", "oxide-factor-printed", "salt-index",
         "manure-available", "manure-content", "manure-release", "manure-share", "manure-share-ireland", "nitrogen-potential", "nitrogen-rate", "nitrogen-release",
         "salt-loss", "salt-loss-high", "salt-rating", "salt-threshold", "salt-threshold-high",
         "boron-class", "boron-loss", "boron-threshold", "boron-threshold-high",

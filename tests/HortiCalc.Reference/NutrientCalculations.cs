@@ -20,12 +20,8 @@ internal static class NutrientCalculations
         ["cec-sum"] = inputs => Cations(inputs).Capacity.CentimolesPerKilogram,
         ["cec-bases"] = inputs => Cations(inputs).Bases.CentimolesPerKilogram,
         ["cec-base-saturation"] = inputs => Cations(inputs).BaseSaturation.Percent,
-        ["oxide-factor"] = inputs =>
-        {
-            OxideFactors factors = OxideFactors.FromKey(inputs["factors"]);
-            Oxide oxide = Enum.Parse<Oxide>(inputs["oxide"]);
-            return inputs["direction"] == "element" ? factors.ElementPerOxide(oxide) : factors.OxidePerElement(oxide);
-        },
+        ["oxide-factor"] = OxideFactor,
+        ["oxide-factor-printed"] = OxideFactor,
         ["oxide-element"] = inputs =>
             OxideFactors.MolarMass.ToElement(Enum.Parse<Oxide>(inputs["oxide"]), MassFraction.FromPercent(inputs.Number("percent"))).Percent,
         ["fertilizer-content"] = inputs => Content(Fertilizers.Named(inputs["product"]), inputs["as"]),
@@ -78,6 +74,13 @@ internal static class NutrientCalculations
         ["nitrogen-to-add-percent"] = inputs => NitrogenToAdd(inputs).Percent,
         ["nitrogen-to-add-kg"] = inputs => NitrogenToAdd(inputs).DecimalFractions * inputs.Number("material_kg"),
     };
+
+    private static Computed OxideFactor(Inputs inputs)
+    {
+        OxideFactors factors = OxideFactors.FromKey(inputs["factors"]);
+        Oxide oxide = Enum.Parse<Oxide>(inputs["oxide"]);
+        return inputs["direction"] == "element" ? factors.ElementPerOxide(oxide) : factors.OxidePerElement(oxide);
+    }
 
     private static readonly Nutrient[] Major = [Nutrient.Nitrogen, Nutrient.Phosphorus, Nutrient.Potassium];
 
