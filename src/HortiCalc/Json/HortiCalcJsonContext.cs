@@ -173,6 +173,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<FarmyardManure>),
         typeof(JsonStringEnumConverter<FertilizerGoal>),
         typeof(JsonStringEnumConverter<ManureAnimal>),
+        typeof(JsonStringEnumConverter<ManureGuide>),
         typeof(JsonStringEnumConverter<ManureHandling>),
         typeof(JsonStringEnumConverter<ManureSeason>),
         typeof(JsonStringEnumConverter<NitrogenEffect>),
@@ -302,6 +303,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilLayer))]
 [JsonSerializable(typeof(OxideFactors))]
 [JsonSerializable(typeof(ExchangeableCations))]
+[JsonSerializable(typeof(ManureGuide))]
 [JsonSerializable(typeof(Fertilizer))]
 [JsonSerializable(typeof(FertilizerOffer))]
 [JsonSerializable(typeof(FertilizerLine))]
