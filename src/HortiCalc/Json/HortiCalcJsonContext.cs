@@ -183,6 +183,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<MediumProperty>),
         typeof(JsonStringEnumConverter<PotClass>),
         typeof(JsonStringEnumConverter<RangeFinding>),
+        typeof(JsonStringEnumConverter<RangeMeaning>),
         typeof(JsonStringEnumConverter<ShareBasis>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
@@ -368,6 +369,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DrainedMedium))]
 [JsonSerializable(typeof(FittedParameter))]
 [JsonSerializable(typeof(LogLogisticRetention))]
+[JsonSerializable(typeof(MediumFinding))]
 [JsonSerializable(typeof(MediumRange))]
 [JsonSerializable(typeof(PorometerReading))]
 [JsonSerializable(typeof(PublishedRetention))]
