@@ -77,7 +77,7 @@ public static class Calculations
         "pot-cast-diameter", "pot-cast-pots", "pot-height-share", "pot-size-in3",
         "crop-room-depth-high", "crop-room-depth-low", "crop-room-diameter", "crop-room-plants", "crop-room-plants-high", "crop-room-volume",
         "addition-kg-m3", "addition-lb-yd3", "addition-oz-half-us-bushel", "addition-oz-half-us-bushel-high", "addition-oz-uk-bushel",
-        "medium-range-high", "medium-range-low", "peat-point", "porometer-density", "retention-parameter",
+        "medium-range-high", "medium-range-high-ml-L", "medium-range-low", "medium-range-low-ml-L", "peat-point", "porometer-density", "retention-parameter",
         "mass_of_cubic_metre_t", "mass_of_cubic_yard_lb", "mass_of_us_bushel_lb",
         "advice_high_cm", "advice_high_in", "advice_low_cm", "advice_low_in", "worked_in_high_cm", "worked_in_high_in", "worked_in_low_cm", "worked_in_low_in",
         "bale_expansion_high", "bale_expansion_low", "compost_nutrient_pct", "density_in_pots_pct", "mass_of_cubic_yard_short_tons",

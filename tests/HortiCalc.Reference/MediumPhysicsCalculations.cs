@@ -32,6 +32,12 @@ internal static class MediumPhysicsCalculations
             .Single(point => Math.Abs(point.Suction.Meters * 9.80665 - inputs.Number("kpa")) < 1e-9 * inputs.Number("kpa")).Water.Percent,
         ["medium-range-low"] = inputs => Range(inputs).Low.Percent,
         ["medium-range-high"] = inputs => Range(inputs).High!.Value.Percent,
+        ["medium-range-low-ml-L"] = inputs => Range(inputs).Low.Percent * 10,
+        ["medium-range-high-ml-L"] = inputs => Range(inputs).High!.Value.Percent * 10,
+        ["solids-of-pores"] = inputs => new DrainedMedium(
+            new LogLogisticRetention(Ratio.Zero, Ratio.FromPercent(inputs.Number("pores_percent")), Length.FromCentimeters(30), 1),
+            Container.Round(Length.FromCentimeters(10), Length.FromCentimeters(10)),
+            Length.Zero).Solids.Percent,
         ["drained-capacity"] = inputs => Drained(inputs).ContainerCapacity.Percent,
         ["drained-air"] = inputs => Drained(inputs).AirSpace.Percent,
         ["drained-available"] = inputs => Drained(inputs).AvailableWater(Length.FromCentimeters(inputs.Number("suction_cm"))).Milliliters,

@@ -184,6 +184,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<NitrogenTurn>),
         typeof(JsonStringEnumConverter<PotClass>),
         typeof(JsonStringEnumConverter<RangeFinding>),
+        typeof(JsonStringEnumConverter<RangeMeaning>),
         typeof(JsonStringEnumConverter<ShareBasis>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
@@ -372,6 +373,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DrainedMedium))]
 [JsonSerializable(typeof(FittedParameter))]
 [JsonSerializable(typeof(LogLogisticRetention))]
+[JsonSerializable(typeof(MediumFinding))]
 [JsonSerializable(typeof(MediumRange))]
 [JsonSerializable(typeof(PorometerReading))]
 [JsonSerializable(typeof(PublishedRetention))]

@@ -75,7 +75,7 @@ public sealed record DrainedMedium : IFormattable, IDisplayable
 
     /// <summary>The air in the medium.</summary>
     [JsonIgnore]
-    public Volume Air => Volume.FromLiters(1000 * (Curve.SaturatedFraction * MediumCubicMetres - WaterCubicMetres));
+    public Volume Air => Volume.FromLiters(1000 * Math.Max(0, Curve.SaturatedFraction * MediumCubicMetres - WaterCubicMetres));
 
     /// <summary>Container capacity: the water as a share of the medium's volume.</summary>
     [JsonIgnore]
@@ -83,7 +83,7 @@ public sealed record DrainedMedium : IFormattable, IDisplayable
 
     /// <summary>Air space: the air as a share of the medium's volume.</summary>
     [JsonIgnore]
-    public Ratio AirSpace => Ratio.FromPercent(100 * (Curve.SaturatedFraction - WaterCubicMetres / MediumCubicMetres));
+    public Ratio AirSpace => Ratio.FromPercent(100 * Math.Max(0, Curve.SaturatedFraction - WaterCubicMetres / MediumCubicMetres));
 
     /// <summary>What is neither water nor air, as a share of the medium's volume: the solids, and pores that water never fills.</summary>
     [JsonIgnore]

@@ -76,4 +76,46 @@ internal static class PhysicsSources
         "Acta Horticulturae 779",
         2008,
         "https://scribd.com/document/723425842/10-17660-ActaHortic-2008-779-74");
+
+    public static Source Ansorena { get; } = new(
+        "ansorena-1994-substrates",
+        "Best levels of the physical properties of a growing substrate (J. Ansorena, Sustratos: propiedades y caracterización), copied table",
+        "Mundi-Prensa",
+        1994,
+        "https://deploy.studylib.es/doc/5187905/niveles-%C3%B3ptimos-para-las-propiedades-f%C3%ADsicas-de-un-sustra...");
+
+    public static Source SoillessVegetables { get; } = new(
+        "cultivo-sin-suelo-hortalizas",
+        "Cultivo sin suelo de hortalizas, section 3.2.1, physical properties, as copied",
+        "a grower's pages, Spain",
+        2012,
+        "https://oscurveagricultor.blogspot.com/2012_05_30_archive.html");
+
+    public static Source Aurea { get; } = new(
+        "aurea-substrates",
+        "Physical properties of substrates (Propriétés physiques des substrats)",
+        "Auréa, laboratory, France",
+        2012,
+        "https://wiki.aurea.eu/index.php?title=Propri%C3%A9t%C3%A9s_physiques_des_substrats&oldid=637");
+
+    public static Source CostaRicaCoir { get; } = new(
+        "agronomia-costarricense-46-coir",
+        "Evaluation of methodologies to determine the physical characteristics of a coconut fiber substrate, abstract",
+        "Agronomía Costarricense 46(2)",
+        2022,
+        "https://opac5.scielo.sa.cr/j/ac/a/hPMTHbVMQQWdFxzNtJzxrrx/?lang=es");
+
+    public static Source AceaCourse { get; } = new(
+        "acea-substrates-xiii",
+        "Growing in substrates, part XIII (Cultivo en sustratos)",
+        "ACEA, technical articles, Mexico",
+        null,
+        "https://acea.com.mx/articulos-tecnicos/100-cultivo-en-sustratos-xiii");
+
+    public static Source CellTrays { get; } = new(
+        "multicellules-air",
+        "The qualities of a substrate, 1: physical properties, after Les techniques de culture en multicellules, page 60",
+        "a propagator's pages, Québec",
+        2009,
+        "http://transplantbio.blogspot.com/2009/03/les-qualites-dun-substrat-1-les.html");
 }

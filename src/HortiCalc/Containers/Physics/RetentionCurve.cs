@@ -61,7 +61,7 @@ public abstract record RetentionCurve : IFormattable
     /// <summary>The water given up between two suctions.</summary>
     /// <param name="from">The lower suction; zero or more.</param>
     /// <param name="to">The higher suction; not below the lower.</param>
-    /// <returns>The water as a share of the volume. From 10 to 50 cm it is what the trade calls easily available water.</returns>
+    /// <returns>The water as a share of the volume.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A suction lies outside what is said above.</exception>
     public Ratio WaterBetween(Length from, Length to)
     {
@@ -69,6 +69,18 @@ public abstract record RetentionCurve : IFormattable
         double high = Guard.AtLeast(Boundary.Metres(to), low, "m", nameof(to));
         return Ratio.FromPercent(100 * (WaterFraction(low) - WaterFraction(high)));
     }
+
+    /// <summary>The air where the suction is 10 cm of water, by which laboratories compare media, as a share of the volume.</summary>
+    [JsonIgnore]
+    public Ratio AirCapacity => WaterBetween(Length.Zero, Length.FromCentimeters(10));
+
+    /// <summary>The water given up from 10 to 50 cm of suction, which plants take without effort, as a share of the volume.</summary>
+    [JsonIgnore]
+    public Ratio EasilyAvailableWater => WaterBetween(Length.FromCentimeters(10), Length.FromCentimeters(50));
+
+    /// <summary>The water given up from 50 to 100 cm of suction, a reserve for a hot day, as a share of the volume.</summary>
+    [JsonIgnore]
+    public Ratio WaterBufferingCapacity => WaterBetween(Length.FromCentimeters(50), Length.FromCentimeters(100));
 
     /// <summary>The curve in invariant culture.</summary>
     /// <returns>One line of text.</returns>

@@ -138,13 +138,75 @@ public class MediumPhysicsEdges
     [Fact]
     public void Ranges_SharesOfPores_AreNotTakenForSharesOfVolume()
     {
-        MediumRange purdue = MediumRanges.All.Single(range => range.Basis == ShareBasis.OfPores);
+        MediumRange purdue = MediumRanges.All.Single(range => range.Property == MediumProperty.AirSpace && range.Basis == ShareBasis.OfPores);
 
         // 18 % of a volume with 80 % pores is 22.5 % of the pores.
         Assert.Equal(RangeFinding.Within, purdue.Judge(Ratio.FromPercent(18), Ratio.FromPercent(80)));
         Assert.Equal(RangeFinding.Above, purdue.Judge(Ratio.FromPercent(22), Ratio.FromPercent(80)));
         Assert.Equal(RangeFinding.Below, purdue.Judge(Ratio.FromPercent(15), Ratio.FromPercent(80)));
         Assert.Throws<ArgumentOutOfRangeException>("totalPorosity", () => purdue.Judge(Ratio.FromPercent(30), Ratio.FromPercent(20)));
+    }
+
+    /// <summary>The sphagnum peat of 1990 by its curve: wet for a laboratory's taste at 10 cm, with much water that plants take with ease.</summary>
+    [Fact]
+    public void Findings_OfThePeatCurve_NameTheRangesThatItMisses()
+    {
+        RetentionCurve peat = RetentionFit.VanGenuchten([.. PublishedRetentions.SphagnumPeat], Ratio.FromPercent(20)).Curve;
+        IReadOnlyList<MediumFinding> findings = MediumRanges.Findings(peat);
+
+        Assert.Equal(RangeFinding.Above, Of(MediumProperty.ContainerCapacity, ShareBasis.OfVolume));
+        Assert.Equal(RangeFinding.Above, Of(MediumProperty.EasilyAvailableWater, ShareBasis.OfVolume));
+        Assert.Equal(RangeFinding.Above, Of(MediumProperty.ContainerCapacity, ShareBasis.OfPores));
+        Assert.DoesNotContain(findings, finding => finding.Range.Meaning == RangeMeaning.Found);
+        Assert.Equal(MediumRanges.All.Count(range => range.Meaning == RangeMeaning.Recommended), findings.Count);
+
+        RangeFinding Of(MediumProperty property, ShareBasis basis) =>
+            findings.Single(finding => finding.Range.Property == property && finding.Range.Basis == basis).Finding;
+    }
+
+    [Fact]
+    public void Findings_OfAReading_LeaveOutWhatACoreDoesNotTell()
+    {
+        PorometerReading bark = new(Volume.FromMilliliters(100), Volume.FromMilliliters(31), Mass.FromGrams(66), Mass.FromGrams(18));
+        IReadOnlyList<MediumFinding> findings = MediumRanges.Findings(bark);
+
+        Assert.DoesNotContain(findings, finding => finding.Range.Property is MediumProperty.EasilyAvailableWater or MediumProperty.AvailableWater);
+        Assert.StartsWith("31 % is above air space, container media: 10 to 25 % of the volume [", findings[0].ToString(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "39.2 % is above air space, container media: 20 to 25 % of the pores [",
+            findings.First(finding => finding.Range.Basis == ShareBasis.OfPores).ToString(),
+            StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "reading", () => MediumRanges.Findings(new PorometerReading(Volume.FromLiters(1), Volume.Zero, Mass.FromGrams(10), Mass.FromGrams(10))));
+        Assert.Throws<ArgumentNullException>("reading", () => MediumRanges.Findings((PorometerReading)null!));
+        Assert.Throws<ArgumentNullException>("drained", () => MediumRanges.Findings((DrainedMedium)null!));
+        Assert.Throws<ArgumentNullException>("curve", () => MediumRanges.Findings((RetentionCurve)null!));
+        Assert.Throws<ArgumentOutOfRangeException>("value", () => new MediumFinding(MediumRanges.All[0], Ratio.FromPercent(101), RangeFinding.Above));
+        Assert.Throws<ArgumentOutOfRangeException>("finding", () => new MediumFinding(MediumRanges.All[0], Ratio.FromPercent(10), (RangeFinding)9));
+    }
+
+    /// <summary>The same peat is too wet in a tray and airy in a tall pot.</summary>
+    [Fact]
+    public void Findings_OfOneMediumInTwoPots_Differ()
+    {
+        RetentionCurve peat = RetentionFit.VanGenuchten([.. PublishedRetentions.SphagnumPeat], Ratio.FromPercent(20)).Curve;
+        MediumFinding Air(double centimetres) => MediumRanges.Findings(
+            new DrainedMedium(peat, Container.Round(Length.FromCentimeters(15), Length.FromCentimeters(centimetres)), Length.Zero))[0];
+
+        Assert.Equal(RangeFinding.Below, Air(5).Finding);
+        Assert.Equal(RangeFinding.Within, Air(30).Finding);
+    }
+
+    /// <summary>Hardly any medium: rounding must not give less than no air.</summary>
+    [Fact]
+    public void Drained_FilmOnAMat_HasNoLessThanNoAir()
+    {
+        LogLogisticRetention steep = new(Ratio.FromPercent(20), Ratio.FromPercent(90), Length.FromMeters(5), 8);
+        DrainedMedium drained = new(steep, Container.Round(Length.FromCentimeters(10), Length.FromMillimeters(1)), Length.Zero);
+
+        Assert.InRange(drained.AirSpace.Percent, 0, 1e-12);
+        Assert.InRange(drained.Air.Liters, 0, 1e-12);
+        Assert.All(MediumRanges.Findings(drained), finding => Assert.InRange(finding.Value.Percent, 0, 100));
     }
 
     [Fact]
@@ -170,5 +232,6 @@ public class MediumPhysicsEdges
         Assert.All(PublishedRetentions.All, Same);
         Assert.All(PublishedRetentions.SphagnumPeat, Same);
         Assert.All(MediumRanges.All, Same);
+        Assert.All(MediumRanges.Findings(Sand), Same);
     }
 }

@@ -164,13 +164,71 @@ public class MediumPhysicsProperties
         double to = from + Between(span, 1, 30);
         double air = porosity * Between(share, 0, 1);
         Source source = Source.CommonPractice("a-range", "a range");
-        MediumRange ofPores = new(MediumProperty.AirSpace, "any", Ratio.FromPercent(from), Ratio.FromPercent(to), ShareBasis.OfPores, source);
+        MediumRange ofPores = new(MediumProperty.AirSpace, "any", Ratio.FromPercent(from), Ratio.FromPercent(to), ShareBasis.OfPores, RangeMeaning.Recommended, source);
         MediumRange ofVolume = new(
-            MediumProperty.AirSpace, "any", Ratio.FromPercent(from * porosity / 100), Ratio.FromPercent(to * porosity / 100), ShareBasis.OfVolume, source);
+            MediumProperty.AirSpace, "any", Ratio.FromPercent(from * porosity / 100), Ratio.FromPercent(to * porosity / 100), ShareBasis.OfVolume, RangeMeaning.Recommended, source);
 
         // A figure on the edge itself may fall either way by rounding.
         bool edge = Math.Abs(100 * air / porosity - from) < 1e-9 || Math.Abs(100 * air / porosity - to) < 1e-9;
         Assert.True(edge || ofPores.Judge(Ratio.FromPercent(air), Ratio.FromPercent(porosity)) == ofVolume.Judge(Ratio.FromPercent(air), Ratio.FromPercent(porosity)));
+    }
+
+    [Property]
+    public void Findings_OfADrainedMedium_AreThoseOfAReadingWithTheSameShares(PositiveInt form, PositiveInt shape, PositiveInt headspace)
+    {
+        DrainedMedium drained = Drained(form, shape, headspace);
+        PorometerReading reading = new(
+            Volume.FromLiters(1),
+            Volume.FromLiters(drained.AirSpace.DecimalFractions),
+            Mass.FromKilograms(0.1 + drained.ContainerCapacity.DecimalFractions),
+            Mass.FromKilograms(0.1));
+        IReadOnlyList<MediumFinding> byCurve = MediumRanges.Findings(drained);
+        IReadOnlyList<MediumFinding> byCore = MediumRanges.Findings(reading);
+
+        Assert.Equal(byCurve.Select(finding => finding.Range), byCore.Select(finding => finding.Range));
+        Assert.All(byCurve.Zip(byCore), pair => Assert.Equal(pair.First.Value.Percent, pair.Second.Value.Percent, 1e-8));
+        Assert.All(byCurve, finding => Assert.Equal(
+            finding.Finding,
+            finding.Value < finding.Range.Low ? RangeFinding.Below : finding.Value > (finding.Range.High ?? Ratio.FromPercent(100)) ? RangeFinding.Above : RangeFinding.Within));
+    }
+
+    [Property]
+    public void Curve_AirAndWaterAtTheThreeSuctions_AddUpToThePores(PositiveInt form)
+    {
+        RetentionCurve curve = Curve(form);
+
+        Assert.Equal(
+            curve.Saturated.Percent,
+            curve.AirCapacity.Percent + curve.EasilyAvailableWater.Percent + curve.WaterBufferingCapacity.Percent + Water(curve, 1),
+            1e-9);
+    }
+
+    [Property]
+    public void Drained_PotOfAnySize_HasTheShareOfAPotScaledWithItsCurve(PositiveInt form, PositiveInt factor)
+    {
+        // Heights and suctions are both lengths: twice the pot with half the alpha is the same pot in other units.
+        double scale = Between(factor, 0.2, 5);
+        Random random = new(form.Get);
+        double alpha = 1 + random.NextDouble() * 30;
+        double n = 1.2 + random.NextDouble() * 2;
+        double Capacity(double size) => new DrainedMedium(
+            new VanGenuchtenRetention(Ratio.FromPercent(10), Ratio.FromPercent(85), ReciprocalLength.FromInverseMeters(alpha / size), n),
+            Container.RoundTapered(Length.FromCentimeters(17 * size), Length.FromCentimeters(12 * size), Length.FromCentimeters(15 * size)),
+            Length.FromCentimeters(2 * size)).ContainerCapacity.Percent;
+
+        Assert.Equal(Capacity(1), Capacity(scale), 1e-9);
+    }
+
+    [Property]
+    public void Drained_ThinSlicesOfTheSameShape_AreTheWhole(PositiveInt form, PositiveInt cut)
+    {
+        // The upper slice stands on free water that lies below it by the height of the lower.
+        double total = 0.25;
+        double lower = Between(cut, 0.02, 0.23);
+        double Water(double metres, double table) => new DrainedMedium(
+            Curve(form), Container.Square(Length.FromCentimeters(10), Length.FromMeters(metres)), Length.Zero, Length.FromMeters(table)).Water.Liters;
+
+        Assert.Equal(Water(total, 0), Water(lower, 0) + Water(total - lower, lower), 1e-5);
     }
 
     [Property]
