@@ -55,6 +55,6 @@ public sealed record ChlorineLossRecord
 
     /// <summary>The record in invariant culture.</summary>
     /// <returns>For instance <c>in store at 24 °C, 730 days: 0 % to 50 % left</c>.</returns>
-    public override string ToString() => 
+    public override string ToString() =>
         $"{Conditions}, {QuantityText.Of(Time, TextStyle.Default)}: {MixAmount.Span(Low, High, TextStyle.Default)} left [{Source}]";
 }

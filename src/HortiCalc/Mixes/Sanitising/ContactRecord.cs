@@ -89,6 +89,6 @@ public sealed record ContactRecord
 
     /// <summary>The record in metric units and invariant culture.</summary>
     /// <returns>For instance <c>Fusarium oxysporum in water: 14 mg/L by household bleach for 6 min</c>.</returns>
-    public override string ToString() => 
+    public override string ToString() =>
         $"{Name}: {MixAmount.Span(Low, High, TextStyle.Default)} by {Agent}{(Time is Duration known ? $" for {QuantityText.Of(known, TextStyle.Default)}" : "")} [{Source}]";
 }

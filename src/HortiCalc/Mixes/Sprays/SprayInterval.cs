@@ -46,6 +46,6 @@ public sealed record SprayInterval
 
     /// <summary>The interval.</summary>
     /// <returns>For instance <c>Oil and Sulfur: 14 days apart, 30 by the strictest source</c>.</returns>
-    public override string ToString() => 
+    public override string ToString() =>
         $"{First} and {Second}: {Guard.Number(Days)} days apart, {Guard.Number(StrictestDays)} by the strictest source [{Source}]";
 }

@@ -32,6 +32,6 @@ public sealed record SprayedProduct
 
     /// <summary>The product in invariant culture.</summary>
     /// <returns>For instance <c>sulfur: entry after 1 day, days to harvest 1</c>.</returns>
-    public override string ToString() => 
+    public override string ToString() =>
         $"{Name}: entry after {QuantityText.Of(RestrictedEntry, TextStyle.Default)}, days to harvest {Guard.Number(DaysToHarvest)}";
 }
