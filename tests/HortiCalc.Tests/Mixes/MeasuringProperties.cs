@@ -23,12 +23,14 @@ public class MeasuringProperties
         }
     }
 
-    private static Volume Millilitres(PositiveInt value) => Volume.FromMilliliters(0.2 + (value.Get % 100_000 / 11.0));
+    // The numbers drawn are small; the factor spreads them from a drop to a bucket.
+    private static Volume Millilitres(PositiveInt value) => Volume.FromMilliliters(0.2 + (value.Get * 7919L % 100_000 / 11.0));
 
     [Property]
     public bool Nearest_AnyAmount_IsWithinItsLimitOrRefused(PositiveInt amount, byte kitchen, byte limit)
     {
-        double percent = 1 + (limit % 30);
+        // Narrow limits, so that single measures often fail and the choice among pairs matters.
+        double percent = 0.05 + (limit % 30 / 20.0);
         PracticalAmount? measured = Try(Millilitres(amount), Kitchens[kitchen % Kitchens.Length], percent);
         return measured is null || Math.Abs(measured.Error.Percent) <= percent + 1e-9;
     }

@@ -48,6 +48,15 @@ public class MeasuringTests
     }
 
     [Fact]
+    public void Nearest_NoPairNearEnough_IsRefusedWithTheBestThatCouldBeDone()
+    {
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
+            () => Measuring.Nearest(Volume.FromMilliliters(13.7), KitchenMeasures.Metric, Ratio.FromPercent(0.2)));
+        Assert.Equal("amount", refused.ParamName);
+        Assert.Contains("nearest is 2 3/4 metric teaspoons", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void OnScale_TooCoarse_IsRefused()
     {
         Assert.Equal(7, Measuring.OnScale(Mass.FromGrams(7.1), Mass.FromGrams(1), Ratio.FromPercent(2)).Grams, 9);

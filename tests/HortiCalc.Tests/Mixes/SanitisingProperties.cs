@@ -136,6 +136,16 @@ public class SanitisingProperties
     }
 
     [Property]
+    public bool Dangers_OfStock_KnowEveryPublishedPair(byte which)
+    {
+        DangerousPair[] all = [.. Hazards.Pairs, .. Hazards.PairsInStock];
+        DangerousPair pair = all[which % all.Length];
+        MixIngredient one = new("one", "one", pair.First);
+        MixIngredient other = new("other", "other", pair.Second);
+        return Hazards.OfStock(one, other).Any(danger => danger.Pair == pair);
+    }
+
+    [Property]
     public bool Dangers_OfStock_HoldThoseOfAnyTank(byte one, byte other)
     {
         MixIngredient first = Ingredients[one % Ingredients.Length];
