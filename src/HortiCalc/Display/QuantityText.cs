@@ -50,6 +50,9 @@ public static class QuantityText
     private static readonly Rung[] UsStrengths =
         [new("mg/L", 1, 1000), new("oz/gal (US)", Boundary.KilogramsPerOunce * 1_000_000 / Boundary.LitresPerUsGallon)];
 
+    private static readonly Rung[] MetricFlows = [new("mL/min", 0.001, 1000), new("L/min", 1)];
+    private static readonly Rung[] UsFlows = [new("gal/h (US)", 1, 60), new("gal/min (US)", 60)];
+
     private static readonly Rung[] Times = [new("min", 1 / 1440.0, 60), new("h", 1 / 24.0, 24), new("days", 1) { One = "day" }];
 
     /// <summary>Writes a quantity for a reader.</summary>
@@ -107,6 +110,9 @@ public static class QuantityText
                 ? Text(Boundary.Lux(light) * Boundary.SquareMetresPerSquareFoot, "fc", style)
                 : Text(Boundary.Lux(light), "lx", style),
             ElectricConductivity conductivity => Text(Boundary.DecisiemensPerMetre(conductivity), "dS/m", style),
+            VolumeFlow flow => us
+                ? Climb(Boundary.LitresPerMinute(flow) * 60 / Boundary.LitresPerUsGallon, UsFlows, "gal/min (US)", style)
+                : Climb(Boundary.LitresPerMinute(flow), MetricFlows, "L/min", style),
             IQuantity other => Text((double)other.Value, Abbreviation(other), style),
             DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             int or long => ((IFormattable)value).ToString("N0", style.Culture),

@@ -87,6 +87,7 @@ namespace HortiCalc.Json;
         typeof(PsychrometerConverter),
         typeof(AirPressureMethodConverter),
         typeof(SpeedConverter),
+        typeof(VolumeFlowConverter),
         typeof(NightMinimumFittingConverter),
         typeof(SprinklerStartMethodConverter),
         typeof(RowCoverConverter),

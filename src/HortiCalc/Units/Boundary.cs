@@ -289,4 +289,14 @@ internal static class Boundary
         ReciprocalLengthUnit.InverseFoot => value.Value / MetresPerFoot,
         _ => value.InverseMeters,
     };
+
+    public static double LitresPerMinute(VolumeFlow value) => value.Unit switch
+    {
+        VolumeFlowUnit.LiterPerMinute => value.Value,
+        VolumeFlowUnit.LiterPerHour => value.Value / 60,
+        VolumeFlowUnit.CubicMeterPerHour => value.Value * LitresPerCubicMetre / 60,
+        VolumeFlowUnit.UsGallonPerMinute => value.Value * LitresPerUsGallon,
+        VolumeFlowUnit.UsGallonPerHour => value.Value * LitresPerUsGallon / 60,
+        _ => value.LitersPerMinute,
+    };
 }

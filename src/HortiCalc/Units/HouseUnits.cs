@@ -43,7 +43,8 @@ internal static class HouseUnits
             or Irradiance { Unit: IrradianceUnit.WattPerSquareMeter }
             or Illuminance { Unit: IlluminanceUnit.Lux }
             or ElectricConductivity { Unit: ElectricConductivityUnit.MillisiemensPerCentimeter }
-            or ReciprocalLength { Unit: ReciprocalLengthUnit.InverseMeter } => value,
+            or ReciprocalLength { Unit: ReciprocalLengthUnit.InverseMeter }
+            or VolumeFlow { Unit: VolumeFlowUnit.LiterPerMinute } => value,
         Length length => Length.FromMeters(Settled(Boundary.Metres(length))),
         Area area => Area.FromSquareMeters(Settled(Boundary.SquareMetres(area))),
         Volume volume => Volume.FromLiters(Settled(Boundary.Litres(volume))),
@@ -71,6 +72,7 @@ internal static class HouseUnits
         Illuminance light => Illuminance.FromLux(Settled(Boundary.Lux(light))),
         ElectricConductivity conductivity =>
             ElectricConductivity.FromMillisiemensPerCentimeter(Settled(Boundary.DecisiemensPerMetre(conductivity))),
+        VolumeFlow flow => VolumeFlow.FromLitersPerMinute(Settled(Boundary.LitresPerMinute(flow))),
         ReciprocalLength number => ReciprocalLength.FromInverseMeters(Settled(Boundary.PerMetre(number))),
         IQuantity other => other.ToUnit(other.QuantityInfo.BaseUnitInfo.Value),
         _ => value,
