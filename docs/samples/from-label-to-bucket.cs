@@ -7,6 +7,7 @@
 //
 //     dotnet run docs/samples/from-label-to-bucket.cs
 //     dotnet run docs/samples/from-label-to-bucket.cs -- --label 12.5 --basis trade --target 500 --bucket 2.5 --units us
+//     dotnet run docs/samples/from-label-to-bucket.cs -- --label 5.25 --target 1:9
 //
 // The bottle, the bucket and the water are invented.
 
@@ -29,8 +30,9 @@ const string Help = """
 
       --label N          the per cent on the bottle                       (8.25)
       --basis NAME       what it counts: hypochlorite, chlorine or trade  (hypochlorite)
-      --density N        of the bleach, kg/L                              (1.1)
-      --target N         available chlorine wanted, mg/L                  (5000)
+      --density N        of the bleach, kg/L                              (the printed one nearest to the label)
+      --target N         available chlorine wanted, mg/L; or a ratio:     (5000)
+                         1:9 for one part to nine, 1in10 for one in ten of the mix
       --bucket N         the finished mix, L or US gal                    (10 L)
       --kitchen NAME     us, metric, imperial, australian or graduated    (that of --units)
       --limit N          the largest error of measuring, %                (5)
@@ -75,15 +77,17 @@ try
 
     // What the label says and what is wanted. All is worked out before the first line is printed.
     double percent = Number("--label", 8.25);
-    Density density = Density.FromKilogramsPerLiter(Number("--density", 1.1));
-    HypochloriteLabel label = Text("--basis", "hypochlorite") switch
+    string basis = Text("--basis", "hypochlorite");
+    Density density = given.ContainsKey("--density") ? Density.FromKilogramsPerLiter(Number("--density", 0)) : Printed(basis, percent);
+    HypochloriteLabel label = basis switch
     {
         "hypochlorite" => HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(percent), density),
         "chlorine" => HypochloriteLabel.ChlorineByMass(MassFraction.FromPercent(percent), density),
         "trade" => HypochloriteLabel.Trade(Ratio.FromPercent(percent), density),
         string other => throw new ArgumentException($"--basis: expected hypochlorite, chlorine or trade, found {other}"),
     };
-    MassConcentration target = MassConcentration.FromMilligramsPerLiter(Number("--target", 5000));
+    MixRatio? ratio = WantedRatio();
+    MassConcentration target = ratio is MixRatio mix ? Hypochlorite.StrengthOf(label, mix).Value : MassConcentration.FromMilligramsPerLiter(Number("--target", 5000));
     Volume bucket = new(Number("--bucket", us ? 2.5 : 10), us ? VolumeUnit.UsGallon : VolumeUnit.Liter);
     Ratio limit = Ratio.FromPercent(Number("--limit", 5));
     Ph? pH = given.ContainsKey("--ph") ? new Ph(Number("--ph", 0)) : null;
@@ -112,18 +116,48 @@ try
     }
 
     void Line(string name, string text) => Console.WriteLine($"{name,-12}{text}");
-    foreach (Caution caution in batch.Cautions.OrderByDescending(caution => caution.Level))
+
+    // What a mix of bleach carries, and what bleach must never meet: alcohol is only in the second.
+    IReadOnlyList<Caution> cautions =
+    [
+        .. batch.Cautions
+            .Concat(Hazards.Pairs
+                .Where(pair => pair.First == IngredientClass.Hypochlorite || pair.Second == IngredientClass.Hypochlorite)
+                .Select(pair => pair.Caution))
+            .DistinctBy(caution => caution.Code)
+            .OrderByDescending(caution => caution.Level),
+    ];
+    foreach (Caution caution in cautions)
         Line(caution.Level.ToString(), caution.Sentence);
     Console.WriteLine();
     Line("Label", label.ToString(format, culture));
-    Line("Wanted", $"{QuantityText.Format(target, units)} of available chlorine in {QuantityText.Format(bucket, units)}");
+    if (basis != "trade")
+        Line("Density", $"{density.KilogramsPerLiter.ToString("0.00", culture)} kg/L, {(given.ContainsKey("--density") ? "as given" : "the printed one nearest to the label; the safety data sheet of the bottle knows better")}");
+    if (ratio is MixRatio said)
+        Line("Ratio", said.ToString());
+    Line("Wanted", $"{Level(target)} of available chlorine in {QuantityText.Format(bucket, units)}");
     Line("Exactly", batch.Value.ToString(format, culture));
     Line("Measure", measured.ToString(format, culture));
     Line("Water", $"fill up to {QuantityText.Format(bucket, units)}, that is {QuantityText.Format(water, units)}; water first, then the bleach");
-    Line("Really", real.ToString(format, culture));
+    Line("Really", $"{Level(((StrengthPerVolume)real).Concentration)} of available chlorine");
     if (acid is not null)
         Line("Kills", $"{QuantityText.Format(acid.Value, units)} of it is hypochlorous acid ({acid.Range!.ToString(format, culture)}, by the published constants)");
     Line("Use within", $"{ChlorineLoss.UseWithin.Range!.ToString(format, culture)}, {ChlorineLoss.UseWithin.Range.Meaning}");
+
+    // Levels and times belong together: a time holds for its own level, not for a weaker mix.
+    IReadOnlyList<ContactRecord> records = [.. new[] { MixUse.Pots, MixUse.Tools, MixUse.Benches }.SelectMany(ContactTimes.For).Where(record => record.Agent == MixIngredients.HouseholdBleach)];
+    Console.WriteLine();
+    Console.WriteLine("Published levels and times; each time is for its own level, and things are cleaned first");
+    foreach (ContactRecord record in records)
+    {
+        string time = record.Time is Duration least ? $"at least {QuantityText.Format(least, units)}" : "no time printed";
+        Console.WriteLine($"  {Level(record.Low)}, {time}: {record.Name}; {Rinsing(record.Rinse)}");
+    }
+
+    Console.WriteLine();
+    Console.WriteLine("Sources");
+    foreach (string source in records.Select(record => record.Source).Prepend(batch.Method.Source).Concat(cautions.Select(caution => caution.Source)).Select(source => source.ToString()).Distinct())
+        Console.WriteLine($"  {source}");
     return 0;
 }
 catch (ArgumentException refused)
@@ -140,6 +174,46 @@ string Text(string option, string usual) => given.GetValueOrDefault(option, usua
 double Number(string option, double usual) => !given.TryGetValue(option, out string? text) ? usual
     : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number
     : throw new ArgumentException($"{option}: expected a number such as 8.25, found {text}");
+
+// The printed densities are of 6 and 8.25 % by mass; far from them the bottle's own is asked for.
+static Density Printed(string basis, double percent)
+{
+    if (basis == "trade")
+        return HypochloriteDensities.TwelveAndAHalfTradePercent;
+    double hypochlorite = basis == "chlorine" && percent is > 0 and < 95 ? Hypochlorite.SodiumHypochloriteByMass(MassFraction.FromPercent(percent)).Percent : percent;
+    return hypochlorite switch
+    {
+        < 5 or > 9 => throw new ArgumentException(
+            $"--density: expected with a label of {percent.ToString(CultureInfo.InvariantCulture)} %, for printed densities are of household bleach, from 5 to 9 % hypochlorite"),
+        < 7.125 => HypochloriteDensities.SixPercent,
+        _ => HypochloriteDensities.EightAndAQuarterPercent,
+    };
+}
+
+// "1:9" is read as one part to nine, and the answer says so in both meanings.
+MixRatio? WantedRatio()
+{
+    string text = Text("--target", "");
+    string[] halves = text.Split(text.Contains(':', StringComparison.Ordinal) ? ":" : "in");
+    if (halves.Length == 1)
+        return null;
+    return halves.Length == 2
+        && double.TryParse(halves[0], NumberStyles.Float, CultureInfo.InvariantCulture, out double one) && one > 0 && double.IsFinite(one)
+        && double.TryParse(halves[1], NumberStyles.Float, CultureInfo.InvariantCulture, out double other) && other > 0 && double.IsFinite(other)
+        ? text.Contains(':', StringComparison.Ordinal) ? MixRatio.PartsToParts(one, other) : MixRatio.OneIn(other / one)
+        : throw new ArgumentException($"--target: expected mg/L such as 5000, or a ratio such as 1:9 or 1in10, found {text}");
+}
+
+// In mg/L whatever the units, as every source prints it, so that levels can be compared by eye.
+static string Level(MassConcentration level) => $"{level.MilligramsPerLiter.ToString("0", CultureInfo.InvariantCulture)} mg/L";
+
+static string Rinsing(RinseAdvice advice) => advice switch
+{
+    RinseAdvice.Rinse => "then rinse with clean water",
+    RinseAdvice.RinseMetal => "then rinse metal",
+    RinseAdvice.DoNotRinse => "let it dry, do not rinse",
+    _ => "the source says nothing of a rinse",
+};
 
 IReadOnlyList<KitchenMeasure> Kitchen(bool us) => Text("--kitchen", us ? "us" : "metric") switch
 {

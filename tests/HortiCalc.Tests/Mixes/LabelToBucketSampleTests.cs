@@ -1,4 +1,9 @@
+using System.Globalization;
+using HortiCalc.Display;
+using HortiCalc.Mixes;
 using HortiCalc.Tests.Season;
+using HortiCalc.Units;
+using UnitsNet;
 
 namespace HortiCalc.Tests.Mixes;
 
@@ -36,6 +41,42 @@ public sealed class LabelToBucketSampleTests
         Assert.DoesNotContain("metric", output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("1:9")]
+    [InlineData("1in10")]
+    public async Task Bucket_OldRecipeByRatio_IsReadInOneMeaningAndShownInBoth(string ratio)
+    {
+        (int exit, string output, string errors) = await SampleRun.Run(Sample, "--label", "5.25", "--target", ratio);
+        HypochloriteLabel label = HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(5.25), HypochloriteDensities.SixPercent);
+        MassConcentration level = Hypochlorite.StrengthOf(label, MixRatio.PartsToParts(1, 9)).Value;
+
+        Assert.Equal((0, ""), (exit, errors));
+        Assert.Contains("1 part to 9 parts, one in 10 of the mix", output, StringComparison.Ordinal);
+        Assert.Contains("1 litre (1 L for 1 L, exact)", output, StringComparison.Ordinal);
+        Assert.Contains("1.08 kg/L, the printed one nearest to the label", output, StringComparison.Ordinal);
+        string shown = $"{level.MilligramsPerLiter.ToString("0", CultureInfo.InvariantCulture)} mg/L";
+        Assert.Equal(2, output.Split('\n').Count(line => (line.StartsWith("Wanted", StringComparison.Ordinal) || line.StartsWith("Really", StringComparison.Ordinal)) && line.Contains(shown, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public async Task Bucket_NoArguments_NamesAllThatBleachMustNeverMeetTheTimesAndTheSources()
+    {
+        (_, string output, _) = await SampleRun.Run(Sample);
+        string warnings = output[..output.IndexOf("Label", StringComparison.Ordinal)];
+
+        Assert.All(
+            Hazards.Pairs.Where(pair => pair.First == IngredientClass.Hypochlorite || pair.Second == IngredientClass.Hypochlorite),
+            pair => Assert.Contains(pair.Caution.Sentence, warnings, StringComparison.Ordinal));
+        Assert.All(ContactTimes.For(MixUse.Tools).Where(record => record.Agent == MixIngredients.HouseholdBleach), record =>
+        {
+            string line = Assert.Single(output.Split('\n'), line => line.Contains(record.Name, StringComparison.Ordinal));
+            Assert.Contains(QuantityText.Format(record.Time!.Value, MeasurementSystem.Metric, CultureInfo.InvariantCulture), line, StringComparison.Ordinal);
+            Assert.Contains($"{record.Low.MilligramsPerLiter.ToString("0", CultureInfo.InvariantCulture)} mg/L, ", line, StringComparison.Ordinal);
+            Assert.Contains(record.Source.ToString(), output, StringComparison.Ordinal);
+        });
+        Assert.Contains("at least 30 min: pots and benches, one part of 5.25 % bleach to nine; then rinse with clean water", output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Bucket_AsJson_HoldsTheAnswers()
     {
@@ -51,6 +92,9 @@ public sealed class LabelToBucketSampleTests
     [InlineData("--units", "stone", "--units: expected metric or us, found stone")]
     [InlineData("--label", "strong", "--label: expected a number such as 8.25, found strong")]
     [InlineData("--target", "90000", "availableChlorine was 90000 mg/L; allowed: from 0 to 86")]
+    [InlineData("--target", "1:9:2", "--target: expected mg/L such as 5000, or a ratio such as 1:9 or 1in10, found 1:9:2")]
+    [InlineData("--target", "1in0.5", "total was 0.5 parts; allowed:")]
+    [InlineData("--label", "12", "--density: expected with a label of 12 %")]
     [InlineData("--bucket", "0", "total was 0 L; allowed: greater than 0 L.")]
     [InlineData("--ph", "3", "pH was 3; allowed: from 5 to 10")]
     [InlineData("--colour", "red", "--colour: expected one of the options that --help lists")]
