@@ -34,6 +34,10 @@ internal static class ContainerCalculations
         ["addition-oz-uk-bushel"] = inputs => Addition(inputs).For(Volume.FromImperialGallons(8)).Value.Ounces,
         ["addition-oz-half-us-bushel"] = inputs => Addition(inputs).For(Volume.FromCubicInches(CubicInchesPerUsBushel / 2)).Value.Ounces,
         ["addition-oz-half-us-bushel-high"] = inputs => Addition(inputs).For(Volume.FromCubicInches(CubicInchesPerUsBushel / 2)).Range!.High.Ounces,
+        ["pot-height-share"] = inputs => PotClasses.HeightOf(Length.FromInches(10), Enum.Parse<PotClass>(inputs["class"])).Value.Inches / 10,
+        ["pot-cast-diameter"] = inputs => PotCast.All.Single(cast => cast.Name == inputs["name"]).Diameter.Inches,
+        ["pot-cast-pots"] = inputs => PotCast.All.Single(cast => cast.Name == inputs["name"]).PotsPerCast!.Value,
+        ["pot-size-in3"] = inputs => Size(inputs).Volume.CubicInches,
         ["tray-cells"] = inputs => new CellTray(
             Container.Round(Length.FromCentimeters(2), Length.FromCentimeters(4)), (int)inputs.Number("rows"), (int)inputs.Number("columns")).Cells,
         ["pot_brim_L"] = inputs => Size(inputs).Shape!.BrimVolume.Liters,

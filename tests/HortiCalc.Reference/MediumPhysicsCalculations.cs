@@ -10,6 +10,8 @@ internal static class MediumPhysicsCalculations
     {
         ["porometer-porosity"] = inputs => Reading(inputs).TotalPorosity.Percent,
         ["porometer-density"] = inputs => Reading(inputs).DryBulkDensity.GramsPerCubicCentimeter,
+        ["pores-from-densities"] = inputs => MediumPorosity.FromDensities(
+            Density.FromGramsPerCubicCentimeter(inputs.Number("bulk_g_cm3")), Density.FromGramsPerCubicCentimeter(inputs.Number("particle_g_cm3"))).Percent,
         ["pore-space-constant"] = _ => Pores(0),
         ["pore-space-slope"] = _ => (Pores(400) - Pores(100)) / 300,
         ["air-volume-constant"] = _ => Air(100, 500) - 100 * (Air(200, 500) - Air(100, 500)) / 100 - 0.5 * (Air(100, 600) - Air(100, 500)) / 0.1,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using HortiCalc.Soil;
 using HortiCalc.Units;
 using UnitsNet;
@@ -19,12 +20,8 @@ internal static class NutrientCalculations
         ["cec-sum"] = inputs => Cations(inputs).Capacity.CentimolesPerKilogram,
         ["cec-bases"] = inputs => Cations(inputs).Bases.CentimolesPerKilogram,
         ["cec-base-saturation"] = inputs => Cations(inputs).BaseSaturation.Percent,
-        ["oxide-factor"] = inputs =>
-        {
-            OxideFactors factors = OxideFactors.FromKey(inputs["factors"]);
-            Oxide oxide = Enum.Parse<Oxide>(inputs["oxide"]);
-            return inputs["direction"] == "element" ? factors.ElementPerOxide(oxide) : factors.OxidePerElement(oxide);
-        },
+        ["oxide-factor"] = OxideFactor,
+        ["oxide-factor-printed"] = OxideFactor,
         ["oxide-element"] = inputs =>
             OxideFactors.MolarMass.ToElement(Enum.Parse<Oxide>(inputs["oxide"]), MassFraction.FromPercent(inputs.Number("percent"))).Percent,
         ["fertilizer-content"] = inputs => Content(Fertilizers.Named(inputs["product"]), inputs["as"]),
@@ -50,7 +47,40 @@ internal static class NutrientCalculations
         ["nitrogen-potential"] = inputs => Kinetics(inputs).Potential.MilligramsPerKilogram,
         ["nitrogen-rate"] = inputs => 1 / Kinetics(inputs).TimeConstant.Days,
         ["nitrogen-effect"] = inputs => OrganicNitrogen.Effect(inputs.Number("c_to_n")).Value.ToString(),
+        ["saturation-ppm"] = inputs => Ion.FromKey(inputs["ion"]).Mass(
+            ExchangeableCharge.FromMilliequivalentsPer100Grams(inputs.Number("cec_meq_100g")) * (inputs.Number("percent") / 100)).MilligramsPerKilogram,
+        ["cation-ppm"] = inputs => OfPpm(inputs).MilliequivalentsPer100Grams,
+        ["cation-saturation"] = inputs => OfPpm(inputs) / ExchangeableCharge.FromMilliequivalentsPer100Grams(inputs.Number("cec_meq_100g")) * 100,
+        ["salt-ion-share"] = inputs =>
+        {
+            MassFraction of = OfOneCharge(inputs["of"]);
+            return of.MilligramsPerKilogram / (OfOneCharge(inputs["cation"]).MilligramsPerKilogram + OfOneCharge(inputs["anion"]).MilligramsPerKilogram) * 100;
+        },
+        ["salt-equivalent"] = inputs => SaltOfOneCharge(inputs["cation"], inputs["anion"]) / SaltOfOneCharge(inputs["of"], inputs["anion"]),
+        ["product-kg"] = inputs => Product(inputs).For(Nutrient.Nitrogen, Mass.FromKilograms(inputs.Number("kg"))).Kilograms,
+        ["product-gives-kg"] = inputs =>
+            (Product(inputs).Gives(Nutrient.Nitrogen, Mass.FromKilograms(inputs.Number("product_kg")) / Area.FromHectares(1)) * Area.FromHectares(1)).Kilograms,
+        ["manure-units"] = inputs =>
+            (Product(inputs).Gives(Nutrient.Nitrogen, Mass.FromKilograms(inputs.Number("manure_kg")) / Area.FromHectares(1)) * Area.FromHectares(1)).Kilograms
+            / inputs.Number("unit_kg"),
+        ["plan-product"] = inputs => Blend(inputs).Lines.Single(line => line.Offer.Product.Name == inputs["product"]).Rate.KilogramsPerHectare,
+        ["plan-nitrogen-of"] = inputs =>
+        {
+            FertilizerLine line = Blend(inputs).Lines.Single(one => one.Offer.Product.Name == inputs["product"]);
+            return line.Offer.Product.Gives(Nutrient.Nitrogen, line.Rate).KilogramsPerHectare;
+        },
+        ["manure-share-ireland"] = inputs => OrganicNitrogen.ManureShare(
+            ManureGuide.Ireland, ManureHandling.Surface, Enum.Parse<ManureSeason>(inputs["season"]), sandy: false).Value.Percent,
+        ["nitrogen-to-add-percent"] = inputs => NitrogenToAdd(inputs).Percent,
+        ["nitrogen-to-add-kg"] = inputs => NitrogenToAdd(inputs).DecimalFractions * inputs.Number("material_kg"),
     };
+
+    private static Computed OxideFactor(Inputs inputs)
+    {
+        OxideFactors factors = OxideFactors.FromKey(inputs["factors"]);
+        Oxide oxide = Enum.Parse<Oxide>(inputs["oxide"]);
+        return inputs["direction"] == "element" ? factors.ElementPerOxide(oxide) : factors.OxidePerElement(oxide);
+    }
 
     private static readonly Nutrient[] Major = [Nutrient.Nitrogen, Nutrient.Phosphorus, Nutrient.Potassium];
 
@@ -83,6 +113,38 @@ internal static class NutrientCalculations
             _ => throw new FormatException($"'{counted}' is no nutrient."),
         }).Percent,
     };
+
+    private static ExchangeableCharge OfPpm(Inputs inputs) => Ion.FromKey(inputs["ion"]).Charge(MassFraction.FromPartsPerMillion(inputs.Number("ppm")));
+
+    private static MassFraction OfOneCharge(string ion) => Ion.FromKey(ion).Mass(ExchangeableCharge.FromCentimolesPerKilogram(1));
+
+    private static double SaltOfOneCharge(string cation, string anion) => OfOneCharge(cation).MilligramsPerKilogram + OfOneCharge(anion).MilligramsPerKilogram;
+
+    private static MassFraction NitrogenToAdd(Inputs inputs) => OrganicNitrogen.NitrogenToAdd(
+        MassFraction.FromPercent(inputs.Number("carbon_percent")), MassFraction.FromPercent(inputs.Number("nitrogen_percent")), inputs.Number("c_to_n"));
+
+    /// <summary>Needs as labels count them, N|P2O5|K2O in kg/ha, met exactly by products given as NAME:N-P2O5-K2O.</summary>
+    private static FertilizerPlan Blend(Inputs inputs)
+    {
+        double[] needs = inputs.Numbers("n_p2o5_k2o_kg_ha");
+        AreaDensity[] elements =
+        [
+            AreaDensity.FromKilogramsPerHectare(needs[0]),
+            OxideFactors.MolarMass.ToElement(Oxide.Phosphate, AreaDensity.FromKilogramsPerHectare(needs[1])),
+            OxideFactors.MolarMass.ToElement(Oxide.Potash, AreaDensity.FromKilogramsPerHectare(needs[2])),
+        ];
+        return Fertilizing.Plan(
+            [.. Major.Zip(elements).Where(pair => pair.Second.KilogramsPerHectare > 0).Select(pair => NutrientNeed.WithSlack(pair.First, pair.Second, Ratio.Zero))],
+            [.. inputs["products"].Split('|').Select(Offer)],
+            FertilizerGoal.LeastExcess);
+    }
+
+    private static FertilizerOffer Offer(string nameAndGrade)
+    {
+        string[] parts = nameAndGrade.Split(':');
+        MassFraction[] grade = [.. parts[1].Split('-').Select(text => MassFraction.FromPercent(double.Parse(text, CultureInfo.InvariantCulture)))];
+        return new FertilizerOffer(Fertilizer.OfGrade(parts[0], grade[0], grade[1], grade[2]));
+    }
 
     private static Mass SmallArea(Inputs inputs) => Mass.FromPounds(inputs.Number("lb_acre")) / Area.FromAcres(1) * Area.FromSquareFeet(inputs.Number("area_ft2"));
 

@@ -88,6 +88,7 @@ namespace HortiCalc.Json;
         typeof(AirPressureMethodConverter),
         typeof(SpeedConverter),
         typeof(VolumeFlowConverter),
+        typeof(VolumeRateConverter),
         typeof(NightMinimumFittingConverter),
         typeof(SprinklerStartMethodConverter),
         typeof(RowCoverConverter),
@@ -123,6 +124,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<StageSubject>),
         typeof(JsonStringEnumConverter<HuglinClass>),
         typeof(JsonStringEnumConverter<HypochloriteBasis>),
+        typeof(JsonStringEnumConverter<HypochlorousConstant>),
         typeof(JsonStringEnumConverter<IngredientClass>),
         typeof(JsonStringEnumConverter<GermanLandUse>),
         typeof(JsonStringEnumConverter<GermanSoilGroup>),
@@ -171,6 +173,7 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<FarmyardManure>),
         typeof(JsonStringEnumConverter<FertilizerGoal>),
         typeof(JsonStringEnumConverter<ManureAnimal>),
+        typeof(JsonStringEnumConverter<ManureGuide>),
         typeof(JsonStringEnumConverter<ManureHandling>),
         typeof(JsonStringEnumConverter<ManureSeason>),
         typeof(JsonStringEnumConverter<NitrogenEffect>),
@@ -178,11 +181,14 @@ namespace HortiCalc.Json;
         typeof(JsonStringEnumConverter<Nutrient>),
         typeof(JsonStringEnumConverter<Oxide>),
         typeof(JsonStringEnumConverter<MediumProperty>),
+        typeof(JsonStringEnumConverter<PotClass>),
         typeof(JsonStringEnumConverter<RangeFinding>),
         typeof(JsonStringEnumConverter<ShareBasis>),
         typeof(JsonStringEnumConverter<SoilGrain>),
         typeof(JsonStringEnumConverter<SoilTexture>),
         typeof(JsonStringEnumConverter<SourceKind>),
+        typeof(JsonStringEnumConverter<ToxicityCategory>),
+        typeof(JsonStringEnumConverter<TreeRowRule>),
         typeof(JsonStringEnumConverter<UpperCutoff>),
         typeof(JsonStringEnumConverter<WinklerLimits>),
         typeof(JsonStringEnumConverter<WinklerRegion>),
@@ -296,6 +302,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(SoilLayer))]
 [JsonSerializable(typeof(OxideFactors))]
 [JsonSerializable(typeof(ExchangeableCations))]
+[JsonSerializable(typeof(ManureGuide))]
 [JsonSerializable(typeof(Fertilizer))]
 [JsonSerializable(typeof(FertilizerOffer))]
 [JsonSerializable(typeof(FertilizerLine))]
@@ -357,6 +364,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(HalfRoundTrough))]
 [JsonSerializable(typeof(MediumAddition))]
 [JsonSerializable(typeof(MixBalance))]
+[JsonSerializable(typeof(PotCast))]
 [JsonSerializable(typeof(DrainedMedium))]
 [JsonSerializable(typeof(FittedParameter))]
 [JsonSerializable(typeof(LogLogisticRetention))]
@@ -384,6 +392,24 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(IReadOnlyList<Danger>), TypeInfoPropertyName = "Dangers")]
 [JsonSerializable(typeof(MixRecipe))]
 [JsonSerializable(typeof(RecipeBatch))]
+[JsonSerializable(typeof(MixBlend))]
+[JsonSerializable(typeof(IReadOnlyList<MixBatch>), TypeInfoPropertyName = "MixBatches")]
+[JsonSerializable(typeof(KitchenMeasure))]
+[JsonSerializable(typeof(PracticalAmount))]
+[JsonSerializable(typeof(PowderMeasure))]
+[JsonSerializable(typeof(PlannedTank))]
+[JsonSerializable(typeof(ContactRecord))]
+[JsonSerializable(typeof(HotWaterTreatment))]
+[JsonSerializable(typeof(ChlorineLossRecord))]
+[JsonSerializable(typeof(Estimate<VolumeFlow>))]
+[JsonSerializable(typeof(Estimate<Ratio>))]
+[JsonSerializable(typeof(VolumeRate))]
+[JsonSerializable(typeof(Estimate<VolumeRate>))]
+[JsonSerializable(typeof(SprayJob))]
+[JsonSerializable(typeof(SprayLimit))]
+[JsonSerializable(typeof(SprayInterval))]
+[JsonSerializable(typeof(SprayedProduct))]
+[JsonSerializable(typeof(SprayWait))]
 [JsonSerializable(typeof(IonConcentration))]
 [JsonSerializable(typeof(SolutionIons))]
 [JsonSerializable(typeof(NutrientSalt))]
@@ -443,7 +469,6 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(DiurnalCurve))]
 [JsonSerializable(typeof(DaylightMethod))]
 [JsonSerializable(typeof(Estimate<MonthDay>))]
-[JsonSerializable(typeof(Estimate<Ratio>))]
 [JsonSerializable(typeof(Estimate<Duration>))]
 [JsonSerializable(typeof(FreezeClimate))]
 [JsonSerializable(typeof(FreezeClimateOptions))]

@@ -141,6 +141,18 @@ internal static class MixCautions
         "A spoon of powder is a level one and its weight depends on the powder; weigh it where it matters.",
         MixSources.Custom);
 
+    public static readonly Caution LimeBurns = new(
+        "mix.lime-burns",
+        CautionLevel.Danger,
+        "Lime burns eyes and skin: wear goggles and gloves, and keep the dust down.",
+        MixSources.Custom);
+
+    public static readonly Caution CopperStays = new(
+        "foliar.copper-stays",
+        CautionLevel.Care,
+        "Copper harms fish and builds up in soil year by year; keep it out of water and to what the label allows in a year.",
+        MixSources.Custom);
+
     /// <summary>What goes with every mix of bleach.</summary>
     public static readonly IReadOnlyList<Caution> Bleach =
     [

@@ -223,6 +223,27 @@ internal static class MixSources
         2001,
         "https://abcdocz.com/doc/120489/u--b-s");
 
+    public static readonly Source StockCompatibility = new(
+        "haifa-fertilizer-compatibility",
+        "Compatibility of fertilisers in stock solutions",
+        "Haifa Group",
+        null,
+        "https://www.haifa-group.com");
+
+    public static readonly Source AcidIntoWater = new(
+        "alabama-anr-652",
+        "Chemical injection: acid (ANR-652)",
+        "Alabama Cooperative Extension System",
+        null,
+        "https://ssl.acesag.auburn.edu/anr/irrigation/pubs/ANR-0652.php?WT.ac=addThisGoogle");
+
+    public static readonly Source FertiliserMixing = new(
+        "which-fertilizers-not-mixed",
+        "Which fertilizers should not be mixed",
+        "biology web page",
+        null,
+        "https://biologyinsights.com/which-fertilizers-should-not-be-mixed");
+
     public static readonly Source Custom = Source.CommonPractice(
         "mixes-common-practice", "household mixes of the garden by the spoon");
 }

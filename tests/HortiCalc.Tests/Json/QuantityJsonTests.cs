@@ -38,6 +38,8 @@ public class QuantityJsonTests
         { typeof(Pressure), "pressure", "kPa" },
         { typeof(RelativeHumidity), "relative humidity", "%" },
         { typeof(Speed), "speed", "m/s" },
+        { typeof(VolumeFlow), "volume flow", "L/min" },
+        { typeof(VolumeRate), "volume on an area", "L/ha" },
         { typeof(ElectricConductivity), "electric conductivity", "mS/cm" },
         { typeof(Molarity), "molarity", "mol/L" },
         { typeof(ReciprocalLength), "number per length", "1/m" },

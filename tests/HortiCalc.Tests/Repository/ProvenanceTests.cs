@@ -10,6 +10,7 @@ public partial class ProvenanceTests
     /// <summary>Published sources of methods that print a rule and no value to compute; what checks the rule instead.</summary>
     private static readonly Dictionary<string, string> WithoutValues = new()
     {
+        ["leaching-salt-balance"] = "prints the equation alone; an exam question of another source checks it",
         ["mcmaster-wilhelm-1997"] = "names the two readings of the average; worked examples of other publications check both",
         ["heliyon-gdd-variants"] = "prints formulas; worked examples of extension services check the one taken from it",
         ["ukcp09-degree-days"] = "prints the four cases; their arithmetic is checked on computed days and years",
@@ -38,6 +39,7 @@ public partial class ProvenanceTests
         ["clopper-pearson-1934"] = "defines the interval; its closed forms and its symmetry check it, a simulation study its coverage",
         ["mann-kendall-test"] = "prints formulas; a score and a variance counted by hand check them",
         ["fao-frost-risk"] = "treats risk over years in words as far as it could be read; another publication's two numbers check the formula",
+        ["ohio-tree-row-volume"] = "prints the rule and no worked row; a row by hand and its laws check it",
         ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
         ["cochrane-salinas-sanchez-1980"] = "prints an equation and when its factor is 2; the rule itself is checked as a property",
         ["uga-lime-buffer-capacity"] = "defines the capacity; the product is checked as a property",

@@ -13,9 +13,11 @@ public sealed record BalancePart
     /// <param name="dryBulkDensity">Its dry mass by loose volume; greater than zero.</param>
     /// <param name="carbon">Carbon by dry mass; from 0 to 100 %. About half of organic matter is carbon.</param>
     /// <param name="nitrogen">Nitrogen by dry mass; from 0 to 100 %.</param>
+    /// <param name="phosphorus">Phosphorus, the element, by dry mass; from 0 to 100 %.</param>
+    /// <param name="potassium">Potassium, the element, by dry mass; from 0 to 100 %.</param>
     /// <exception cref="ArgumentException">The material is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value lies outside what is said above.</exception>
-    public BalancePart(string material, Volume volume, Density dryBulkDensity, MassFraction carbon, MassFraction nitrogen)
+    public BalancePart(string material, Volume volume, Density dryBulkDensity, MassFraction carbon, MassFraction nitrogen, MassFraction phosphorus = default, MassFraction potassium = default)
     {
         Material = Guard.NotBlank(material);
         Guard.NotNegative(Boundary.Litres(volume), "L", nameof(volume));
@@ -26,6 +28,10 @@ public sealed record BalancePart
         DryBulkDensity = HouseUnits.Normalise(dryBulkDensity);
         Carbon = HouseUnits.Normalise(carbon);
         Nitrogen = HouseUnits.Normalise(nitrogen);
+        Guard.Within(Boundary.MassFraction(phosphorus) * 100, 0, 100, "%", nameof(phosphorus));
+        Guard.Within(Boundary.MassFraction(potassium) * 100, 0, 100, "%", nameof(potassium));
+        Phosphorus = HouseUnits.Normalise(phosphorus);
+        Potassium = HouseUnits.Normalise(potassium);
     }
 
     /// <summary>The material.</summary>
@@ -42,6 +48,12 @@ public sealed record BalancePart
 
     /// <summary>Nitrogen by dry mass.</summary>
     public MassFraction Nitrogen { get; }
+
+    /// <summary>Phosphorus, the element, by dry mass.</summary>
+    public MassFraction Phosphorus { get; }
+
+    /// <summary>Potassium, the element, by dry mass.</summary>
+    public MassFraction Potassium { get; }
 
     internal double DryKilograms => Boundary.Litres(Volume) / 1000 * Boundary.KilogramsPerCubicMetre(DryBulkDensity);
 

@@ -64,6 +64,14 @@ public sealed record MixBalance
     [JsonIgnore]
     public Mass Nitrogen => Mass.FromKilograms(Parts.Sum(part => part.DryKilograms * Boundary.MassFraction(part.Nitrogen)));
 
+    /// <summary>All phosphorus, the element.</summary>
+    [JsonIgnore]
+    public Mass Phosphorus => Mass.FromKilograms(Parts.Sum(part => part.DryKilograms * Boundary.MassFraction(part.Phosphorus)));
+
+    /// <summary>All potassium, the element.</summary>
+    [JsonIgnore]
+    public Mass Potassium => Mass.FromKilograms(Parts.Sum(part => part.DryKilograms * Boundary.MassFraction(part.Potassium)));
+
     /// <summary>The ratio of carbon to nitrogen by mass; <see langword="null"/> where there is no nitrogen.</summary>
     [JsonIgnore]
     public double? CarbonToNitrogen => Boundary.Kilograms(Nitrogen) > 0 ? Boundary.Kilograms(Carbon) / Boundary.Kilograms(Nitrogen) : null;

@@ -30,6 +30,9 @@ public static class MediumRanges
         Range(MediumProperty.AirSpace, "sphagnum peat, usual", 10, 15, PhysicsSources.ArkansasPeat),
         Range(MediumProperty.TotalPorosity, "coir dust, as found", 94, null, PhysicsSources.Coirs),
         Range(MediumProperty.AirSpace, "coir dust, as found", 24, 89, PhysicsSources.Coirs),
+        .. Measured(
+            ("coconut fibre, 1 to 2 mm", 94.3), ("sphagnum peat, 1 to 2 mm", 94.2), ("perlite, 1 to 2 mm", 85), ("compost, 2 to 3.36 mm", 71.9), ("vermicompost, 2 to 3.36 mm", 67.7),
+            ("volcanic scoria, 2 to 3.36 mm", 67.5), ("pumice, 0.25 to 0.5 mm", 72.2), ("zeolite, 0.25 to 0.5 mm", 70.18)),
     ]);
 
     /// <summary>The ranges of a property.</summary>
@@ -41,6 +44,10 @@ public static class MediumRanges
         Guard.Defined(property);
         return ValueList<MediumRange>.Of(All.Where(range => range.Property == property));
     }
+
+    // One size of particle, that with the most pores of those tested.
+    private static IEnumerable<MediumRange> Measured(params (string Material, double Percent)[] rows) => rows.Select(row =>
+        Range(MediumProperty.TotalPorosity, row.Material, row.Percent, row.Percent, PhysicsSources.OnePorositySize));
 
     private static MediumRange Range(MediumProperty property, string conditions, double low, double? high, Source source) =>
         new(property, conditions, Ratio.FromPercent(low), high is { } most ? Ratio.FromPercent(most) : null, ShareBasis.OfVolume, source);

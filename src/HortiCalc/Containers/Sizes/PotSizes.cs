@@ -63,6 +63,16 @@ public static class PotSizes
         null,
         "https://harvesttotable.com/container-and-pot-sizes-how-much-soil-do-i-need/");
 
+    private static readonly Source OneGallonTable = new(
+        "us-one-gallon-table",
+        "Pots: volumes of nursery containers",
+        "garden course page (US)",
+        null,
+        "https://sites.google.com/site/kevinplants/insideresources/nonpublicresource/potsinformation");
+
+    private static readonly Source TradeGallons = new(
+        "trade-gallon-definitions", "Gallon, trade gallon: two definitions and a class limit", "encyclopedia text, copied", null, "https://enow.com/content");
+
     private static readonly ValueList<PotSize> All = ValueList<PotSize>.Of(
     [
         Uk("1 L", 1, 13, 10, 11),
@@ -84,6 +94,8 @@ public static class PotSizes
         .. ((double[])[1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 45, 65, 100, 200, 300, 400])
             .SelectMany(gallons => Gallons(Fabric, ($"{Guard.Number(gallons)} gal", gallons))),
         .. Gallons(Illinois, ("10 in", 3), ("12 in", 5), ("14 in", 7), ("16 in", 10), ("18 in", 15), ("24 in", 25), ("30 in", 30)),
+        new PotSize("#1", Volume.FromCubicInches(183), OneGallonTable),
+        .. Gallons(TradeGallons, ("trade gallon", 0.75), ("trade gallon, other sources", 0.71), ("#1, least of its class", 0.625)),
         .. Gallons(SmallPots, ("4 in", 0.125), ("5 to 6 in", 0.25), ("7 to 8 in", 1)),
     ]);
 

@@ -5,7 +5,7 @@ namespace HortiCalc.Mixes;
 
 /// <summary>Brings an amount to what people can measure with what they own, and says how far off that is.</summary>
 /// <remarks>
-/// A single measure is taken where one is near enough, else two. Where even that is further off than the limit the amount is refused, with
+/// A single measure is taken where one is near enough, the largest that is filled at least once before a part of a larger one; else two. Where even that is further off than the limit the amount is refused, with
 /// the best that could be done: make a larger batch, own a smaller spoon, or weigh. A powder is measured by a level spoon only with its bulk
 /// density, which differs between powders several fold (<see cref="PowderMeasures"/>).
 /// </remarks>
@@ -33,7 +33,8 @@ public static class Measuring
             throw new ArgumentException("measures was empty; allowed: at least one.", nameof(measures));
 
         List<PracticalAmount> singles = [.. largestFirst.Select(measure => Single(amount, litres, measure)).OfType<PracticalAmount>()];
-        PracticalAmount? single = singles.FirstOrDefault(found => Off(found) <= allowed);
+        PracticalAmount[] near = [.. singles.Where(found => Off(found) <= allowed)];
+        PracticalAmount? single = near.FirstOrDefault(found => found.Measures[0].Count >= found.Measures[0].Measure.Parts) ?? near.FirstOrDefault();
         if (single is not null)
             return single;
 

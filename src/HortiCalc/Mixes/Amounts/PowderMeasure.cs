@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -57,4 +58,8 @@ public sealed record PowderMeasure
     [JsonIgnore]
     public Density BulkDensity =>
         Density.FromKilogramsPerCubicMeter((Boundary.Kilograms(Low) + Boundary.Kilograms(High)) / 2 / Boundary.CubicMetres(Volume));
+
+    /// <summary>The measure in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>urea, matchbox of 20 mL: 15 g</c>.</returns>
+    public override string ToString() => $"{Material}, {Measure} of {QuantityText.Of(Volume, TextStyle.Default)}: {MixAmount.Span(Low, High, TextStyle.Default)}";
 }

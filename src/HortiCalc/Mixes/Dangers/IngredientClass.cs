@@ -53,4 +53,37 @@ public enum IngredientClass
 
     /// <summary>Cleaners and disinfectants of any kind.</summary>
     CleanerOrDisinfectant,
+
+    /// <summary>Fertilisers that hold soluble calcium, such as calcium nitrate.</summary>
+    CalciumFertiliser,
+
+    /// <summary>Fertilisers that hold sulfate.</summary>
+    SulfateFertiliser,
+
+    /// <summary>Fertilisers that hold phosphate, phosphoric acid among them.</summary>
+    PhosphateFertiliser,
+
+    /// <summary>Fertilisers that hold magnesium.</summary>
+    MagnesiumFertiliser,
+
+    /// <summary>Ammonium phosphates; a phosphate fertiliser too.</summary>
+    AmmoniumPhosphate,
+
+    /// <summary>Ammonium sulfate; a sulfate fertiliser too.</summary>
+    AmmoniumSulfate,
+
+    /// <summary>Potassium nitrate, chloride and other potassium salts.</summary>
+    PotassiumFertiliser,
+
+    /// <summary>Iron as a plain salt, not chelated.</summary>
+    IronFertiliser,
+
+    /// <summary>Copper sprays of any kind.</summary>
+    Copper,
+
+    /// <summary>Lime and other alkalis.</summary>
+    Alkali,
+
+    /// <summary>An acid as a concentrate; an acid too.</summary>
+    ConcentratedAcid,
 }

@@ -74,4 +74,78 @@ public static class MixIngredients
 
     /// <summary>Baking soda, sodium bicarbonate.</summary>
     public static MixIngredient BakingSoda { get; } = new("baking-soda", "baking soda (sodium bicarbonate)", IngredientClass.Bicarbonate);
+
+    /// <summary>Peracetic acid with hydrogen peroxide, as sold for washing produce and surfaces.</summary>
+    public static MixIngredient PeraceticAcid { get; } = new(
+        "peracetic-acid",
+        "peracetic acid",
+        IngredientClass.Acid,
+        IngredientClass.HydrogenPeroxide,
+        IngredientClass.CleanerOrDisinfectant);
+
+    /// <summary>Copper sulfate, bluestone.</summary>
+    public static MixIngredient CopperSulfate { get; } = new(
+        "copper-sulfate", "copper sulfate (bluestone)", IngredientClass.Pesticide, IngredientClass.Copper);
+
+    /// <summary>Hydrated lime, calcium hydroxide.</summary>
+    public static MixIngredient HydratedLime { get; } = new("hydrated-lime", "hydrated lime", IngredientClass.Alkali);
+
+    /// <summary>A neem oil product.</summary>
+    public static MixIngredient NeemOil { get; } = new("neem-oil", "neem oil", IngredientClass.Oil, IngredientClass.Pesticide);
+
+    /// <summary>Calcium nitrate.</summary>
+    public static MixIngredient CalciumNitrate { get; } = new(
+        "calcium-nitrate", "calcium nitrate", IngredientClass.CalciumFertiliser, IngredientClass.Fertiliser);
+
+    /// <summary>Magnesium sulfate, Epsom salt.</summary>
+    public static MixIngredient MagnesiumSulfate { get; } = new(
+        "magnesium-sulfate",
+        "magnesium sulfate (Epsom salt)",
+        IngredientClass.MagnesiumFertiliser,
+        IngredientClass.SulfateFertiliser,
+        IngredientClass.Fertiliser);
+
+    /// <summary>Potassium sulfate.</summary>
+    public static MixIngredient PotassiumSulfate { get; } = new(
+        "potassium-sulfate",
+        "potassium sulfate",
+        IngredientClass.PotassiumFertiliser,
+        IngredientClass.SulfateFertiliser,
+        IngredientClass.Fertiliser);
+
+    /// <summary>Potassium nitrate.</summary>
+    public static MixIngredient PotassiumNitrate { get; } = new(
+        "potassium-nitrate", "potassium nitrate", IngredientClass.PotassiumFertiliser, IngredientClass.Fertiliser);
+
+    /// <summary>Monopotassium phosphate.</summary>
+    public static MixIngredient MonopotassiumPhosphate { get; } = new(
+        "monopotassium-phosphate",
+        "monopotassium phosphate",
+        IngredientClass.PotassiumFertiliser,
+        IngredientClass.PhosphateFertiliser,
+        IngredientClass.Fertiliser);
+
+    /// <summary>Monoammonium phosphate.</summary>
+    public static MixIngredient MonoammoniumPhosphate { get; } = new(
+        "monoammonium-phosphate",
+        "monoammonium phosphate",
+        IngredientClass.Ammonia,
+        IngredientClass.AmmoniumFertiliser,
+        IngredientClass.PhosphateFertiliser,
+        IngredientClass.AmmoniumPhosphate,
+        IngredientClass.Fertiliser);
+
+    /// <summary>Ammonium sulfate.</summary>
+    public static MixIngredient AmmoniumSulfate { get; } = new(
+        "ammonium-sulfate",
+        "ammonium sulfate",
+        IngredientClass.Ammonia,
+        IngredientClass.AmmoniumFertiliser,
+        IngredientClass.AmmoniumSulfate,
+        IngredientClass.SulfateFertiliser,
+        IngredientClass.Fertiliser);
+
+    /// <summary>Iron sulfate.</summary>
+    public static MixIngredient IronSulfate { get; } = new(
+        "iron-sulfate", "iron sulfate", IngredientClass.IronFertiliser, IngredientClass.SulfateFertiliser, IngredientClass.Fertiliser);
 }

@@ -20,4 +20,10 @@ public enum MixUse
 
     /// <summary>Leaves and shoots.</summary>
     Foliage,
+
+    /// <summary>Seed.</summary>
+    Seed,
+
+    /// <summary>Pipes, drippers and the water in them.</summary>
+    IrrigationLine,
 }

@@ -78,6 +78,50 @@ public static class FoliarRecipes
         MixSources.Custom,
         [.. MixCautions.Foliar, MixCautions.SpoonVaries]);
 
+    /// <summary>Bordeaux 10-10-100: 10 lb of copper sulfate and 10 lb of hydrated lime in 100 US gallons. University of California text.</summary>
+    public static MixRecipe BordeauxCalifornia { get; } = Bordeaux(
+        "foliar.bordeaux-california", "Bordeaux 10-10-100 (California)", Mass.FromPounds(10), Mass.FromPounds(10), Volume.FromUsGallons(100), SpraySources.CaliforniaBordeaux);
+
+    /// <summary>Bordeaux 5-5-50 of fruit growers: 5 lb of each in 50 US gallons.</summary>
+    public static MixRecipe BordeauxFruit { get; } = Bordeaux(
+        "foliar.bordeaux-5-5-50", "Bordeaux 5-5-50 (Manual of Fruit Diseases)", Mass.FromPounds(5), Mass.FromPounds(5), Volume.FromUsGallons(50), SpraySources.FruitDiseases);
+
+    /// <summary>Bordeaux 3-3-50, the weaker one: 3 lb of each in 50 US gallons.</summary>
+    public static MixRecipe BordeauxFruitWeaker { get; } = Bordeaux(
+        "foliar.bordeaux-3-3-50", "Bordeaux 3-3-50 (Manual of Fruit Diseases)", Mass.FromPounds(3), Mass.FromPounds(3), Volume.FromUsGallons(50), SpraySources.FruitDiseases);
+
+    /// <summary>Bordeaux of 1 %: 100 g of copper sulfate and 100 g of slaked lime in 10 L. Common practice in Australia.</summary>
+    public static MixRecipe BordeauxOnePercent { get; } = Bordeaux(
+        "foliar.bordeaux-one-percent", "Bordeaux of 1 % (common practice)", Mass.FromGrams(100), Mass.FromGrams(100), Volume.FromLiters(10), SpraySources.AustralianBordeaux);
+
+    /// <summary>Two US tablespoons of castile soap to a US gallon. Common practice.</summary>
+    public static MixRecipe CastileSoap { get; } = Single(
+        "foliar.castile-soap", "castile soap, 2 tablespoons to a gallon (common practice)", MixIngredients.LiquidSoap, PerGallon(Volume.FromUsTablespoons(2)), MixCautions.Foliar, SpraySources.Castile);
+
+    /// <summary>A US teaspoon of neem oil to a US quart, half a per cent. Common practice.</summary>
+    public static MixRecipe NeemTeaspoon { get; } = Single(
+        "foliar.neem-teaspoon", "neem oil, a teaspoon to a quart (common practice)", MixIngredients.NeemOil, Dilution.RateOf(Volume.FromUsTeaspoons(1), Volume.FromUsQuarts(1)), MixCautions.Oil, SpraySources.NeemTeaspoon);
+
+    /// <summary>A US fluid ounce of neem oil to a US gallon. Common practice.</summary>
+    public static MixRecipe NeemOunce { get; } = Single(
+        "foliar.neem-ounce", "neem oil, an ounce to a gallon (common practice)", MixIngredients.NeemOil, PerGallon(Volume.FromUsOunces(1)), MixCautions.Oil, SpraySources.NeemOunce);
+
+    /// <summary>A tablespoon each of baking soda and vegetable oil and half of soap to 4 L of water. OISAT, common practice.</summary>
+    public static MixRecipe BakingSodaOisat { get; } = new(
+        "foliar.baking-soda-oisat",
+        "baking soda, oil and soap to 4 L (OISAT)",
+        [MixUse.Foliage],
+        DoseBasis.Water,
+        [
+            new SpoonDose(MixIngredients.BakingSoda, Dilution.RateOf(Volume.FromMilliliters(15), Volume.FromLiters(4))),
+            Dose(MixIngredients.VegetableOil, Dilution.RateOf(Volume.FromMilliliters(15), Volume.FromLiters(4))),
+            Dose(MixIngredients.LiquidSoap, Dilution.RateOf(Volume.FromMilliliters(7.5), Volume.FromLiters(4))),
+        ],
+        null,
+        RinseAdvice.NotStated,
+        SpraySources.Oisat,
+        [.. MixCautions.Oil, MixCautions.SpoonVaries]);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<MixRecipe> All { get; } = ValueList<MixRecipe>.Of(
     [
@@ -88,7 +132,33 @@ public static class FoliarRecipes
         BakingSodaHottes,
         BakingSodaJapan,
         BakingSodaTeaspoon,
+        BakingSodaOisat,
+        CastileSoap,
+        NeemTeaspoon,
+        NeemOunce,
+        BordeauxCalifornia,
+        BordeauxFruit,
+        BordeauxFruitWeaker,
+        BordeauxOnePercent,
     ]);
+
+    private static MixRecipe Bordeaux(string key, string name, Mass copperSulfate, Mass lime, Volume total, Source source) => new(
+        key,
+        name,
+        [MixUse.Foliage],
+        DoseBasis.FinishedMix,
+        [
+            new MassDose(MixIngredients.CopperSulfate, Dilution.RateOf(copperSulfate, total), Dilution.RateOf(copperSulfate, total)),
+            new MassDose(MixIngredients.HydratedLime, Dilution.RateOf(lime, total), Dilution.RateOf(lime, total)),
+        ],
+        null,
+        RinseAdvice.NotStated,
+        source,
+        [.. MixCautions.Foliar, MixCautions.LimeBurns, MixCautions.CopperStays]);
+
+    private static MixRecipe Single(
+        string key, string name, MixIngredient ingredient, VolumeConcentration rate, IReadOnlyList<Caution> cautions, Source source) => new(
+            key, name, [MixUse.Foliage], DoseBasis.Water, [Dose(ingredient, rate)], null, RinseAdvice.NotStated, source, cautions);
 
     private static MixRecipe OfBakingSoda(string key, string name, Mass perGallon)
     {

@@ -81,6 +81,17 @@ public sealed record ExchangeableCations
     public Ratio Share(ExchangeableCharge part) => Ratio.FromPercent(
         100 * Guard.Within(part.CentimolesPerKilogram, 0, Capacity.CentimolesPerKilogram, "cmol(c)/kg", nameof(part)) / Capacity.CentimolesPerKilogram);
 
+    /// <summary>The same cations per volume, as the liming methods by saturation take them; sodium goes with potassium.</summary>
+    /// <param name="bulkDensity">The mass of dry soil per volume; above zero.</param>
+    /// <param name="aluminium">The aluminium in the acidity; not more than it.</param>
+    /// <returns>The cations, with <see cref="Acidity"/> as the potential acidity.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The density is not above zero, or the aluminium is more than the acidity.</exception>
+    public SoilCations PerVolume(Density bulkDensity, ExchangeableCharge aluminium)
+    {
+        Guard.Within(aluminium.CentimolesPerKilogram, 0, Acidity.CentimolesPerKilogram, "cmol(c)/kg", nameof(aluminium));
+        return SoilCations.FromMass(Calcium, Magnesium, Potassium + Sodium, aluminium, bulkDensity, Acidity);
+    }
+
     /// <summary>The cations in invariant culture.</summary>
     /// <returns>For instance <c>Ca 8, Mg 1.1, K 0.97, Na 0.1, acidity 2.4 cmol(c)/kg</c>.</returns>
     public override string ToString() =>

@@ -18,10 +18,11 @@ public sealed record Fertilizer
     /// <param name="contents">Its nutrients as elements, each once.</param>
     /// <param name="source">Where the figures come from, or <see langword="null"/> for the product's label.</param>
     /// <param name="nitrogenReleased">The share of its nitrogen that plants get in the season; above 0 and up to 100 %. <see langword="null"/> where none is stated: all is counted.</param>
+    /// <param name="carbonToNitrogen">Its carbon by mass for one of nitrogen; above zero. <see langword="null"/> where it is not known or there is none.</param>
     /// <exception cref="ArgumentException">The name is empty, there is no nutrient, one is given twice, or together they are more than the product.</exception>
     /// <exception cref="ArgumentNullException">The nutrients are <see langword="null"/>.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The share of nitrogen lies outside what is said above.</exception>
-    public Fertilizer(string name, IReadOnlyList<NutrientContent> contents, Source? source = null, Ratio? nitrogenReleased = null)
+    /// <exception cref="ArgumentOutOfRangeException">The share of nitrogen, or the ratio, lies outside what is said above.</exception>
+    public Fertilizer(string name, IReadOnlyList<NutrientContent> contents, Source? source = null, Ratio? nitrogenReleased = null, double? carbonToNitrogen = null)
     {
         Name = Guard.NotBlank(name);
         Contents = ValueList<NutrientContent>.Of(Guard.NotNull(contents));
@@ -33,6 +34,8 @@ public sealed record Fertilizer
         if (percent > 100 + 1e-9)
             throw new ArgumentException($"contents come to {Guard.Number(percent)} %; allowed: up to 100 % of the product.", nameof(contents));
         Source = source ?? Label;
+        if (carbonToNitrogen is { } ratio)
+            CarbonToNitrogen = Guard.Positive(ratio, "", nameof(carbonToNitrogen));
         if (nitrogenReleased is { } share)
         {
             double released = Boundary.Fraction(share) * 100;
@@ -53,6 +56,9 @@ public sealed record Fertilizer
 
     /// <summary>The share of its nitrogen that plants get in the season; <see langword="null"/> where none is stated, and all is counted.</summary>
     public Ratio? NitrogenReleased { get; }
+
+    /// <summary>Its carbon by mass for one of nitrogen; <see langword="null"/> where it is not known or there is none. Far above 20 it ties nitrogen up at first.</summary>
+    public double? CarbonToNitrogen { get; }
 
     private static Source Label { get; } = new("product-label", "The label of the product", "its maker", null, null, SourceKind.Given);
 

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
@@ -40,6 +41,26 @@ public sealed record FertilizerPlan : IFormattable, IDisplayable
 
     /// <summary>What to take care of.</summary>
     public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>
+    /// The nutrients that limit growth by this plan: those of which the least is given in proportion to the need. In a plan that meets every need they are
+    /// met with nothing to spare, or with the least to spare; limits without a need do not count.
+    /// </summary>
+    [JsonIgnore]
+    public IReadOnlyList<Nutrient> Limiting
+    {
+        get
+        {
+            (Nutrient Nutrient, double Share)[] met =
+            [
+                .. Supplies.Where(supply => supply.Need.LeastGramsPerSquareMetre > 0)
+                    .Select(supply => (supply.Need.Nutrient, Boundary.GramsPerSquareMetre(supply.Given) / supply.Need.LeastGramsPerSquareMetre)),
+            ];
+
+            // A hair between two is rounding.
+            return ValueList<Nutrient>.Of(met.Where(one => one.Share <= met.Min(other => other.Share) + 1e-9).Select(one => one.Nutrient).ToArray());
+        }
+    }
 
     /// <summary>The price of what is used on an area, parts of bags counted in proportion.</summary>
     /// <param name="area">The area; zero or more.</param>

@@ -169,7 +169,9 @@ public static class Fertilizing
             cautions.Add(NutrientCautions.Chloride);
         if (used.Any(product => product.Contents.Any(content => Micronutrients.Contains(content.Nutrient))))
             cautions.Add(NutrientCautions.Micronutrient);
-        if (used.Any(product => product.NitrogenReleased is not null))
+        if (used.Any(product => product.CarbonToNitrogen > OrganicNitrogen.TiesUpAbove))
+            cautions.Add(NutrientCautions.TiesUp);
+        if (used.Any(product => product.NitrogenReleased is not null || product.CarbonToNitrogen is not null))
             cautions.Add(NutrientCautions.Convention);
         if (supplies.Any(supply => Boundary.GramsPerSquareMetre(supply.Missing) > 1e-6 * supply.Need.ScaleGramsPerSquareMetre))
             cautions.Add(NutrientCautions.Shortfall);

@@ -43,12 +43,12 @@ public sealed record NitrogenMineralization
     public Method Method { get; }
 
     /// <summary>The mineral nitrogen released up to a time.</summary>
-    /// <param name="time">The time since the material was mixed in; zero or more. The incubation went on for 63 days at 25 °C.</param>
+    /// <param name="time">The time since the material was mixed in; zero or more. The published ones were followed for 63 days.</param>
     /// <returns>The nitrogen by mass of dry soil.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The time is negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The time is negative, or longer than the method was published for.</exception>
     public Estimate<MassFraction> Released(Duration time)
     {
-        double days = Guard.NotNegative(Boundary.Days(time), "d", nameof(time));
+        double days = Method.Require(Guard.NotNegative(Boundary.Days(time), "d", nameof(time)), "d", nameof(time));
         double share = -Math.Exp(-days / Boundary.Days(TimeConstant)) + 1;
         return new Estimate<MassFraction>(
             MassFraction.FromMilligramsPerKilogram(Boundary.MassFraction(Potential) * 1e6 * share), Method, cautions: [NutrientCautions.Convention]);

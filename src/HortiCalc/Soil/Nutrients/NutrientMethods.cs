@@ -8,6 +8,9 @@ internal static class NutrientMethods
     public static Method ManureShare { get; } = new(
         "manure-nitrogen-by-season", "nitrogen of farmyard manure that the next crop gets", NutrientSources.DefraManure, new Domain("farmyard manure in England and Wales"));
 
+    public static Method IrishManureShare { get; } = new(
+        "manure-nitrogen-ireland", "nitrogen of manure counted on in spring", NutrientSources.IrishManure, new Domain("slurry and manure of the farm in Ireland"));
+
     public static Method ManureContent { get; } = new(
         "manure-nitrogen-content", "nitrogen in farmyard manure", NutrientSources.DefraManure, new Domain("farmyard manure at 25 % dry matter"));
 
@@ -24,5 +27,5 @@ internal static class NutrientMethods
         "nitrogen-effect-by-ratio", "net release or tying up of nitrogen by carbon to nitrogen", NutrientSources.CarbonToNitrogen, new Domain("manures and residues"));
 
     public static Method Kinetics { get; } = new(
-        "nitrogen-first-order", "mineralisation of nitrogen, first order", NutrientSources.Mineralization, new Domain("an incubated soil with compost, 63 days"));
+        "nitrogen-first-order", "mineralisation of nitrogen, first order", NutrientSources.Mineralization, new Domain("an incubated soil with compost", new DomainLimit("time", 0, 63, "d")));
 }

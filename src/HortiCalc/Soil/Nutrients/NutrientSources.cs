@@ -32,6 +32,9 @@ internal static class NutrientSources
     public static Source Ireland { get; } = new(
         "ireland-conversion-rates", "Conversion rates", "Fertilizer Association of Ireland", null, "https://fertilizer-assoc.ie/calculators-app/conversion-rates");
 
+    public static Source IrishManure { get; } = new(
+        "ireland-animal-manures", "Animal manures", "Fertilizer Association of Ireland", null, "https://www.fertilizer-assoc.ie/plant-nutrients/animal-manures/");
+
     public static Source NewZealandSalts { get; } = new(
         "new-zealand-nutrient-salts",
         "Fertiliser quality: composition of salts for nutrient solutions",

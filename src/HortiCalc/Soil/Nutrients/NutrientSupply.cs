@@ -30,6 +30,10 @@ public sealed record NutrientSupply
     [JsonIgnore]
     public AreaDensity Excess => AreaDensity.FromGramsPerSquareMeter(Math.Max(0, Boundary.GramsPerSquareMetre(Given) - Need.LeastGramsPerSquareMetre));
 
+    /// <summary>What may still be given before the most is reached.</summary>
+    [JsonIgnore]
+    public AreaDensity Room => AreaDensity.FromGramsPerSquareMeter(Math.Max(0, Need.MostGramsPerSquareMetre - Boundary.GramsPerSquareMetre(Given)));
+
     /// <summary>What is missing to the least that is needed.</summary>
     [JsonIgnore]
     public AreaDensity Missing => AreaDensity.FromGramsPerSquareMeter(Math.Max(0, Need.LeastGramsPerSquareMetre - Boundary.GramsPerSquareMetre(Given)));

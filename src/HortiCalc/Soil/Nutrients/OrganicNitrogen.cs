@@ -13,6 +13,9 @@ namespace HortiCalc.Soil;
 /// </code></example>
 public static class OrganicNitrogen
 {
+    internal const double TiesUpAbove = 30;
+
+    private const double ReleasesBelow = 20;
     private const double LowestDryMatterPercent = 18;
 
     /// <summary>The share of the nitrogen of farmyard manure that the next crop gets, by season and soil.</summary>
@@ -33,6 +36,37 @@ public static class OrganicNitrogen
             _ => 10,
         };
         return new Estimate<Ratio>(Ratio.FromPercent(percent), NutrientMethods.ManureShare, cautions: [NutrientCautions.Manure, NutrientCautions.Convention]);
+    }
+
+    /// <summary>The share of the nitrogen of manure that the next crop gets, by the guide of a country.</summary>
+    /// <param name="guide">Whose figures. England and Wales tell soils and handling apart, which is why <see cref="ManureShare(ManureHandling, ManureSeason, bool)"/> takes them; Ireland the season alone.</param>
+    /// <param name="handling">Whether it is old or fresh, dug in or not; of no account in Ireland.</param>
+    /// <param name="season">When it is spread.</param>
+    /// <param name="sandy">Whether the soil is sandy or shallow; of no account in Ireland.</param>
+    /// <returns>The share of the total nitrogen; zero in Ireland outside spring.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such value, or the table has no figure.</exception>
+    public static Estimate<Ratio> ManureShare(ManureGuide guide, ManureHandling handling, ManureSeason season, bool sandy)
+    {
+        if (Guard.Defined(guide) == ManureGuide.EnglandAndWales)
+            return ManureShare(handling, season, sandy);
+        Guard.Defined(handling);
+        return new Estimate<Ratio>(
+            Ratio.FromPercent(Guard.Defined(season) == ManureSeason.Spring ? 25 : 0),
+            NutrientMethods.IrishManureShare,
+            cautions: [NutrientCautions.Manure, NutrientCautions.Convention]);
+    }
+
+    /// <summary>The nitrogen to add to a material so that it ties up no more: C/A - N, where A is the ratio aimed at.</summary>
+    /// <param name="carbon">The carbon in the material by mass; from 0 to 100 %.</param>
+    /// <param name="nitrogen">Its nitrogen by mass, on the same footing; from 0 to 100 %.</param>
+    /// <param name="carbonToNitrogen">The ratio aimed at, for instance 30; above zero.</param>
+    /// <returns>The nitrogen by mass of the material; zero where it holds enough.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number lies outside what is said above.</exception>
+    public static MassFraction NitrogenToAdd(MassFraction carbon, MassFraction nitrogen, double carbonToNitrogen)
+    {
+        double carbonPercent = Guard.Within(Boundary.MassFraction(carbon) * 100, 0, 100, "%", nameof(carbon));
+        double nitrogenPercent = Guard.Within(Boundary.MassFraction(nitrogen) * 100, 0, 100, "%", nameof(nitrogen));
+        return MassFraction.FromPercent(Math.Max(0, carbonPercent / Guard.Positive(carbonToNitrogen, "") - nitrogenPercent));
     }
 
     /// <summary>The nitrogen in farmyard manure.</summary>
@@ -71,7 +105,7 @@ public static class OrganicNitrogen
     /// <param name="season">When it is spread.</param>
     /// <param name="sandy">Whether the soil is sandy or shallow.</param>
     /// <returns>The nitrogen per area.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The rate is negative, or as in <see cref="ManureShare"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The rate is negative, or as in <see cref="ManureShare(ManureHandling, ManureSeason, bool)"/>.</exception>
     public static Estimate<AreaDensity> FromManure(FarmyardManure manure, AreaDensity rate, ManureHandling handling, ManureSeason season, bool sandy)
     {
         double grams = Guard.NotNegative(Boundary.GramsPerSquareMetre(rate), "g/m²", nameof(rate));
@@ -128,7 +162,7 @@ public static class OrganicNitrogen
     public static Estimate<NitrogenEffect> Effect(double carbonToNitrogen)
     {
         Guard.Positive(carbonToNitrogen, "");
-        NitrogenEffect effect = carbonToNitrogen < 20 ? NitrogenEffect.Releases : carbonToNitrogen > 30 ? NitrogenEffect.TiesUp : NitrogenEffect.Either;
+        NitrogenEffect effect = carbonToNitrogen < ReleasesBelow ? NitrogenEffect.Releases : carbonToNitrogen > TiesUpAbove ? NitrogenEffect.TiesUp : NitrogenEffect.Either;
         return new Estimate<NitrogenEffect>(
             effect,
             NutrientMethods.Effect,

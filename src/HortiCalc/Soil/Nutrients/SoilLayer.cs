@@ -54,6 +54,27 @@ public sealed record SoilLayer : IFormattable
     public AreaDensity PerArea(MassFraction content) => AreaDensity.FromGramsPerSquareMeter(
         Guard.Within(Boundary.MassFraction(content) * 100, 0, 100, "%", nameof(content)) * 10 * KilogramsPerSquareMetre);
 
+    /// <summary>The mass per area of what the soil holds by volume, as laboratories that scoop the soil report it; the density plays no part.</summary>
+    /// <param name="content">The content in milligrams per litre of soil; zero or more.</param>
+    /// <returns>The mass per area.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The content is negative.</exception>
+    public AreaDensity PerArea(MassConcentration content) => AreaDensity.FromGramsPerSquareMeter(
+        Guard.NotNegative(Boundary.MilligramsPerLitre(content), "mg/L", nameof(content)) * Boundary.Metres(Depth));
+
+    /// <summary>A content by volume of soil as one by mass, by the layer's own density.</summary>
+    /// <param name="content">The content in milligrams per litre of soil; zero or more.</param>
+    /// <returns>The content by mass.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The content is negative.</exception>
+    public MassFraction Content(MassConcentration content) => MassFraction.FromMilligramsPerKilogram(
+        Guard.NotNegative(Boundary.MilligramsPerLitre(content), "mg/L", nameof(content)) / Boundary.KilogramsPerCubicMetre(BulkDensity) * 1000);
+
+    /// <summary>A content by mass of soil as one by volume, by the layer's own density.</summary>
+    /// <param name="content">The content by mass; from 0 to 100 %.</param>
+    /// <returns>The content in milligrams per litre of soil.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The content lies outside 0 to 100 %.</exception>
+    public MassConcentration PerVolume(MassFraction content) => MassConcentration.FromMilligramsPerLiter(
+        Guard.Within(Boundary.MassFraction(content) * 100, 0, 100, "%", nameof(content)) * 10 * Boundary.KilogramsPerCubicMetre(BulkDensity));
+
     /// <summary>The content by mass that an amount per area comes to, mixed through the layer.</summary>
     /// <param name="amount">The mass per area; zero or more.</param>
     /// <returns>The content.</returns>

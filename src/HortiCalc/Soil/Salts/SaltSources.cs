@@ -94,11 +94,10 @@ internal static class SaltSources
 
     public static Source SaltBalance { get; } = new(
         "leaching-salt-balance",
-        "Leaching requirement from the salt balance at steady state, Handbook 60",
-        "U.S. Salinity Laboratory",
-        1954,
-        null,
-        SourceKind.FromMemory);
+        "Leaching requirement, after the U.S. Bureau of Reclamation 1993",
+        "environmental engineering vocabulary",
+        1993,
+        "https://slovar-vocab.com/english/environmental-engineering-vocab/leaching-requirement-6189440.html");
 
     public static Source HighFrequency { get; } = new(
         "fao-29-high-frequency",

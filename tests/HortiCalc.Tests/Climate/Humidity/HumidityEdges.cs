@@ -196,6 +196,16 @@ public class HumidityEdges
     public void Quantities_NotANumber_AreRefusedAtTheDoor(double number) =>
         Assert.ThrowsAny<ArgumentException>(() => MoistAir.FromRelativeHumidity(new Temperature(number, TemperatureUnit.DegreeCelsius), RelativeHumidity.FromPercent(50), Moist.SeaLevel));
 
+    /// <summary>The gas law with the gas constant of CODATA 2018, 8.314462618 J/(mol·K), and water of 18.0153 g/mol.</summary>
+    [Fact]
+    public void AbsoluteHumidity_OfMoistAir_IsThatOfTheGasLaw()
+    {
+        MoistAir air = MoistAir.FromRelativeHumidity(C(20), RelativeHumidity.FromPercent(50), Moist.SeaLevel);
+        double expected = air.VapourPressure.Pascals * 18.0153 / (8.314462618 * 293.15);
+
+        Assert.Equal(expected, air.AbsoluteHumidity.GramsPerCubicMeter, 2e-4 * expected);
+    }
+
     private static Temperature C(double celsius) => Temperature.FromDegreesCelsius(celsius);
 
     private static void Refused(Func<object?> call, string parameter, string value, string range)

@@ -73,6 +73,20 @@ public class ContainerShapeEdges
         Assert.Contains(MediumAdditions.All[0].For(Volume.FromLiters(10)).Cautions, caution => caution.Code == "medium.additions");
     }
 
+    /// <summary>10 L of 500 kg/m³ with 0.8 % P and 1.5 % K: 5 kg hold 40 g and 75 g.</summary>
+    [Fact]
+    public void Balance_NutrientsOfAPart_AreItsDryMassTimesTheirShares()
+    {
+        MixBalance mix = new(
+            [new BalancePart("manure", Volume.FromLiters(10), Density.FromKilogramsPerCubicMeter(500), MassFraction.FromPercent(35), MassFraction.FromPercent(2), MassFraction.FromPercent(0.8), MassFraction.FromPercent(1.5))],
+            Ratio.FromPercent(5));
+
+        Assert.Equal(0.04, mix.Phosphorus.Kilograms, 1e-12);
+        Assert.Equal(0.075, mix.Potassium.Kilograms, 1e-12);
+        Assert.Equal(17.5, mix.CarbonToNitrogen!.Value, 1e-9);
+        Assert.Equal(4.5, PotClasses.HeightOf(Length.FromInches(6), PotClass.Azalea).Value.Inches, 1e-9);
+    }
+
     [Fact]
     public void Balance_Impossible_IsRefusedByName()
     {
@@ -107,6 +121,8 @@ public class ContainerShapeEdges
         Assert.All(MediumAdditions.All, Same);
         BalancePart part = new("bark", Volume.FromLiters(60), Density.FromKilogramsPerCubicMeter(180), MassFraction.FromPercent(50), MassFraction.FromPercent(0.3));
         Same(part);
+        Same(new BalancePart("manure", Volume.FromLiters(5), Density.FromKilogramsPerCubicMeter(500), MassFraction.FromPercent(35), MassFraction.FromPercent(2), MassFraction.FromPercent(0.8), MassFraction.FromPercent(1.5)));
+        Assert.All(PotCast.All, Same);
         Same(new MixBalance([part], Ratio.FromPercent(5)));
     }
 }

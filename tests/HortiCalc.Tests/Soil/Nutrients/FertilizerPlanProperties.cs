@@ -126,6 +126,32 @@ public class FertilizerPlanProperties
             <= Fertilizing.Plan(needs, fewer, FertilizerGoal.LeastCost).Cost(Area.FromSquareMeters(1)) + 1e-9m);
     }
 
+    [Property(MaxTest = 40)]
+    public void Plan_Limiting_AreTheNutrientsGivenLeastOfInProportion(int seed)
+    {
+        (NutrientNeed[] needs, FertilizerOffer[] offers) = Case(seed, 4);
+        foreach (FertilizerGoal goal in Goals(needs, offers))
+        {
+            FertilizerPlan plan = Fertilizing.Plan(needs, offers, goal);
+            double least = plan.Supplies.Min(Share);
+            Assert.NotEmpty(plan.Limiting);
+            Assert.All(plan.Supplies, supply => Assert.Equal(Share(supply) <= least + 1e-9, plan.Limiting.Contains(supply.Need.Nutrient)));
+        }
+
+        static double Share(NutrientSupply supply) => supply.Given.GramsPerSquareMeter / supply.Need.Least.GramsPerSquareMeter;
+    }
+
+    [Property(MaxTest = 40)]
+    public void Plan_ExcessMissingAndRoom_AddUpToTheBounds(int seed)
+    {
+        (NutrientNeed[] needs, FertilizerOffer[] offers) = Case(seed, 4);
+        foreach (NutrientSupply supply in Goals(needs, offers).SelectMany(goal => Fertilizing.Plan(needs, offers, goal).Supplies))
+        {
+            Assert.Equal(supply.Need.Least.GramsPerSquareMeter, (supply.Given + supply.Missing - supply.Excess).GramsPerSquareMeter, 1e-9);
+            Assert.Equal(supply.Need.Most.GramsPerSquareMeter, (supply.Given + supply.Room).GramsPerSquareMeter, 1e-7);
+        }
+    }
+
     private static FertilizerGoal[] Goals(NutrientNeed[] needs, FertilizerOffer[] offers) => Fertilizing.CanMeet(needs, offers)
         ? Enum.GetValues<FertilizerGoal>()
         : [FertilizerGoal.Closest];

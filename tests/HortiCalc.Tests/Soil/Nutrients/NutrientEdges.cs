@@ -172,6 +172,32 @@ public class NutrientEdges
     }
 
     [Fact]
+    public void CompostShare_FirstYears_AreTheMiddleOfTheRuleAndItsEnds()
+    {
+        Estimate<Ratio> first = OrganicNitrogen.CompostShare(1);
+
+        Assert.Equal((10, 12.5, 15), (first.Range!.Low.Percent, first.Value.Percent, first.Range.High.Percent));
+        Assert.Equal(3.125, OrganicNitrogen.CompostShare(3).Value.Percent, 1e-12);
+    }
+
+    /// <summary>Masses of one equivalent from the abridged standard atomic weights, to four digits (IUPAC, Standard atomic weights, 2021).</summary>
+    [Theory]
+    [InlineData("calcium", 20.04)]
+    [InlineData("magnesium", 12.15)]
+    [InlineData("potassium", 39.10)]
+    [InlineData("sodium", 22.99)]
+    [InlineData("ammonium", 18.04)]
+    [InlineData("hydrogen", 1.008)]
+    [InlineData("aluminium", 8.994)]
+    [InlineData("chloride", 35.45)]
+    [InlineData("bicarbonate", 61.02)]
+    [InlineData("carbonate", 30.00)]
+    [InlineData("sulfate", 48.03)]
+    [InlineData("nitrate", 62.00)]
+    public void Ion_OneEquivalent_HasTheMassOfItsAtoms(string ion, double grams) =>
+        Assert.Equal(grams, Ion.FromKey(ion).Mass(VolumetricCharge.FromCentimolesPerLitre(0.1)).MilligramsPerLiter, 0.0051);
+
+    [Fact]
     public void FromManure_CattleInSpring_IsFifteenKilogramsForTwentyFiveTonnes()
     {
         Estimate<AreaDensity> nitrogen = OrganicNitrogen.FromManure(
@@ -197,6 +223,83 @@ public class NutrientEdges
         Assert.Equal(47.5, Fertilizers.Named("potassium chloride").Available(Nutrient.Chloride).Percent + 2.4, 0.5);
         Assert.Contains("Urea", Assert.Throws<ArgumentException>("name", () => Fertilizers.Named("x")).Message, StringComparison.Ordinal);
         Assert.Equal(74.4, Assert.Single(SaltIndexes.Of("urea")).Value);
+    }
+
+    [Fact]
+    public void Mineralization_PastTheIncubation_IsRefusedWithTheDomain()
+    {
+        NitrogenMineralization leaves = NitrogenReleases.Kinetics[0];
+
+        Assert.Contains(
+            "time was 64 d; allowed: from 0 to 63 d",
+            Assert.Throws<ArgumentOutOfRangeException>("time", () => leaves.Released(Duration.FromDays(64))).Message,
+            StringComparison.Ordinal);
+        Assert.False(leaves.Method.Domain.Contains("time", 64));
+        Assert.Equal(18.8 * (1 - Math.Exp(-6.363)), leaves.Released(Duration.FromDays(63)).Value.MilligramsPerKilogram, 1e-9);
+    }
+
+    [Fact]
+    public void ManureShare_Ireland_CountsSpringAlone()
+    {
+        Assert.Equal(25, OrganicNitrogen.ManureShare(ManureGuide.Ireland, ManureHandling.OldDugIn, ManureSeason.Spring, sandy: true).Value.Percent);
+        Assert.All(
+            [ManureSeason.Autumn, ManureSeason.Winter, ManureSeason.SummerGrass],
+            season => Assert.Equal(0, OrganicNitrogen.ManureShare(ManureGuide.Ireland, ManureHandling.Surface, season, sandy: false).Value.Percent));
+        Assert.Equal(
+            OrganicNitrogen.ManureShare(ManureHandling.FreshDugIn, ManureSeason.Spring, sandy: false),
+            OrganicNitrogen.ManureShare(ManureGuide.EnglandAndWales, ManureHandling.FreshDugIn, ManureSeason.Spring, sandy: false));
+        Assert.Throws<ArgumentOutOfRangeException>("guide", () => OrganicNitrogen.ManureShare((ManureGuide)9, ManureHandling.Surface, ManureSeason.Spring, false));
+        Assert.Throws<ArgumentOutOfRangeException>("season", () => OrganicNitrogen.ManureShare(ManureGuide.Ireland, ManureHandling.Surface, (ManureSeason)9, false));
+    }
+
+    [Fact]
+    public void NitrogenToAdd_WrongInput_IsRefusedByName()
+    {
+        MassFraction half = MassFraction.FromPercent(50);
+        Assert.Throws<ArgumentOutOfRangeException>("carbon", () => OrganicNitrogen.NitrogenToAdd(MassFraction.FromPercent(101), half, 30));
+        Assert.Throws<ArgumentOutOfRangeException>("nitrogen", () => OrganicNitrogen.NitrogenToAdd(half, MassFraction.FromPercent(-1), 30));
+        Assert.Throws<ArgumentOutOfRangeException>("carbonToNitrogen", () => OrganicNitrogen.NitrogenToAdd(half, half, double.NaN));
+        Assert.Equal(0, OrganicNitrogen.NitrogenToAdd(MassFraction.FromPercent(40), MassFraction.FromPercent(4), 30).Percent);
+    }
+
+    [Theory]
+    [InlineData(29, false)]
+    [InlineData(30.5, true)]
+    public void Plan_StrawyProduct_WarnsOfNitrogenTiedUp(double ratio, bool warned)
+    {
+        Fertilizer bark = new("bark", [new NutrientContent(Nutrient.Potassium, MassFraction.FromPercent(1))], carbonToNitrogen: ratio);
+        NutrientNeed potassium = NutrientNeed.WithSlack(Nutrient.Potassium, AreaDensity.FromGramsPerSquareMeter(5), Ratio.FromPercent(10));
+        FertilizerPlan plan = Fertilizing.Plan([potassium], [new FertilizerOffer(bark)], FertilizerGoal.LeastExcess);
+
+        Assert.Equal(warned, plan.Cautions.Any(caution => caution.Code == "nutrient.nitrogen-tied-up"));
+        Assert.Equal([Nutrient.Potassium], plan.Limiting);
+        Assert.Throws<ArgumentOutOfRangeException>("carbonToNitrogen", () => new Fertilizer("x", bark.Contents, carbonToNitrogen: 0));
+        Assert.Equal(bark, HortiCalcJson.Deserialize<Fertilizer>(HortiCalcJson.Serialize(bark)));
+    }
+
+    [Fact]
+    public void Plan_LimitAlone_LimitsNothing()
+    {
+        FertilizerPlan plan = Fertilizing.Plan(
+            [new NutrientNeed(Nutrient.Chloride, AreaDensity.Zero, AreaDensity.FromGramsPerSquareMeter(3))],
+            [new FertilizerOffer(Fertilizers.Named("Urea"))],
+            FertilizerGoal.LeastExcess);
+
+        Assert.Empty(plan.Limiting);
+        Assert.Equal(3, plan.Supplies[0].Room.GramsPerSquareMeter, 1e-12);
+    }
+
+    [Fact]
+    public void Layer_ByVolume_RefusesTheNegativeAndCationsPerVolumeTheAluminiumAboveTheAcidity()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>("content", () => SoilLayer.FurrowSlice.PerArea(MassConcentration.FromMilligramsPerLiter(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>("content", () => SoilLayer.FurrowSlice.Content(MassConcentration.FromMilligramsPerLiter(-0.1)));
+        Assert.Throws<ArgumentOutOfRangeException>("content", () => SoilLayer.FurrowSlice.PerVolume(MassFraction.FromPercent(101)));
+        ExchangeableCharge one = ExchangeableCharge.FromCentimolesPerKilogram(1);
+        ExchangeableCations cations = new(one, one, one, one, one);
+        Assert.Throws<ArgumentOutOfRangeException>("aluminium", () => cations.PerVolume(Density.FromGramsPerCubicCentimeter(1.3), one * 2));
+        Assert.Throws<ArgumentOutOfRangeException>("bulkDensity", () => cations.PerVolume(Density.Zero, one));
+        Assert.Equal(2.6, cations.PerVolume(Density.FromGramsPerCubicCentimeter(1.3), one).Potassium.CentimolesPerLitre, 1e-12);
     }
 
     [Fact]

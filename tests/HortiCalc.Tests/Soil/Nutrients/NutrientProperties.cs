@@ -138,8 +138,8 @@ public class NutrientProperties
     [Property]
     public bool Mineralization_LongerTime_GivesMoreAndNeverMoreThanThePotential(PositiveInt first, PositiveInt second)
     {
-        double early = Math.Min(Between(first, 0, 365), Between(second, 0, 365));
-        double late = Math.Max(Between(first, 0, 365), Between(second, 0, 365));
+        double early = Math.Min(Between(first, 0, 63), Between(second, 0, 63));
+        double late = Math.Max(Between(first, 0, 63), Between(second, 0, 63));
         return NitrogenReleases.Kinetics.All(fit =>
             fit.Released(Duration.FromDays(early)).Value.MilligramsPerKilogram <= fit.Released(Duration.FromDays(late)).Value.MilligramsPerKilogram + 1e-9
             && fit.Released(Duration.FromDays(late)).Value.MilligramsPerKilogram <= fit.Potential.MilligramsPerKilogram + 1e-9);
@@ -171,6 +171,42 @@ public class NutrientProperties
         double nitrogen = OrganicNitrogen.FromManure(
             manure, AreaDensity.FromGramsPerSquareMeter(grams), ManureHandling.FreshDugIn, ManureSeason.Spring, sandy: true).Value.GramsPerSquareMeter;
         return Near(grams * 0.15 * OrganicNitrogen.ManureContent(manure).Value.DecimalFractions, nitrogen);
+    }
+
+    [Property]
+    public bool PerArea_ByVolume_IsTheSameByMassInThatLayer(PositiveInt milligrams, PositiveInt depth, PositiveInt density)
+    {
+        MassConcentration content = MassConcentration.FromMilligramsPerLiter(Between(milligrams, 0, 4000));
+        SoilLayer layer = Layer(depth, density);
+        return Near(layer.PerArea(content).GramsPerSquareMeter, layer.PerArea(layer.Content(content)).GramsPerSquareMeter)
+            && Near(content.MilligramsPerLiter, layer.PerVolume(layer.Content(content)).MilligramsPerLiter);
+    }
+
+    [Property]
+    public bool PerArea_ByVolume_DoesNotDependOnTheDensity(PositiveInt milligrams, PositiveInt depth, PositiveInt first, PositiveInt second)
+    {
+        MassConcentration content = MassConcentration.FromMilligramsPerLiter(Between(milligrams, 0, 4000));
+        double amount = Layer(depth, first).PerArea(content).KilogramsPerHectare;
+        return Near(amount, Layer(depth, second).PerArea(content).KilogramsPerHectare) && Near(Between(milligrams, 0, 4000) * Between(depth, 5, 60) / 10, amount);
+    }
+
+    [Property]
+    public bool Cations_PerVolume_HaveTheSameBaseSaturation(PositiveInt calcium, PositiveInt acidity, PositiveInt density)
+    {
+        ExchangeableCations cations = new(Charge(Between(calcium, 0.1, 20)), Charge(1.5), Charge(0.4), Charge(0.2), Charge(Between(acidity, 0.1, 12)));
+        SoilCations volumes = cations.PerVolume(Density.FromGramsPerCubicCentimeter(Between(density, 0.5, 1.8)), Charge(0.1));
+        return Near(cations.BaseSaturation.Percent, volumes.BaseSaturation!.Value.Percent)
+            && Near(cations.Bases.CentimolesPerKilogram * Between(density, 0.5, 1.8), volumes.Calcium.CentimolesPerLitre + volumes.Magnesium.CentimolesPerLitre + volumes.Potassium.CentimolesPerLitre);
+    }
+
+    [Property]
+    public bool NitrogenToAdd_AnyMaterial_BringsItToTheRatioOrIsNotNeeded(PositiveInt carbon, PositiveInt nitrogen, PositiveInt ratio)
+    {
+        double c = Between(carbon, 1, 55);
+        double n = Between(nitrogen, 0, 8);
+        double target = Between(ratio, 10, 40);
+        double added = OrganicNitrogen.NitrogenToAdd(MassFraction.FromPercent(c), MassFraction.FromPercent(n), target).Percent;
+        return added > 0 ? Near(target, c / (n + added)) : c <= target * n * (1 + 1e-12);
     }
 
     private static double? TryOxide(OxideFactors factors, Oxide oxide)

@@ -1,0 +1,163 @@
+#!/usr/bin/env dotnet
+#:project ../../src/HortiCalc/HortiCalc.csproj
+#:property PublishAot=false
+
+// From what is on the bottle of bleach to what goes into the bucket: warnings first, then amounts that can be measured, and the strength
+// that really results.
+//
+//     dotnet run docs/samples/from-label-to-bucket.cs
+//     dotnet run docs/samples/from-label-to-bucket.cs -- --label 12.5 --basis trade --target 500 --bucket 2.5 --units us
+//
+// The bottle, the bucket and the water are invented.
+
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using HortiCalc.Display;
+using HortiCalc.Evidence;
+using HortiCalc.Json;
+using HortiCalc.Mixes;
+using HortiCalc.Units;
+using UnitsNet;
+using UnitsNet.Units;
+
+const string Help = """
+    From label to bucket: how much bleach and water, with what spoon or cup, and how strong it really is.
+
+    dotnet run docs/samples/from-label-to-bucket.cs -- [options]
+
+      --label N          the per cent on the bottle                       (8.25)
+      --basis NAME       what it counts: hypochlorite, chlorine or trade  (hypochlorite)
+      --density N        of the bleach, kg/L                              (1.1)
+      --target N         available chlorine wanted, mg/L                  (5000)
+      --bucket N         the finished mix, L or US gal                    (10 L)
+      --kitchen NAME     us, metric, imperial, australian or graduated    (that of --units)
+      --limit N          the largest error of measuring, %                (5)
+      --ph N             pH measured in the mix, for the share that kills (not asked)
+      --with NAMES       what else would go in, such as vinegar,soap      (nothing)
+      --units UNITS      metric or us, for what is read and printed       (metric)
+      --json             the answer as JSON
+      --help             this text
+
+    Without options it takes an invented bottle and a bucket for pots.
+    """;
+
+Console.OutputEncoding = Encoding.UTF8;
+if (args.Contains("--help") || args.Contains("-h"))
+{
+    Console.WriteLine(Help);
+    return 0;
+}
+
+Dictionary<string, string> given = [];
+try
+{
+    for (int i = 0; i < args.Length; i++)
+    {
+        if (args[i] == "--json")
+            given[args[i]] = "";
+        else if (args[i] is "--label" or "--basis" or "--density" or "--target" or "--bucket" or "--kitchen" or "--limit" or "--ph" or "--with" or "--units")
+            given[args[i]] = i + 1 < args.Length ? args[++i] : throw new ArgumentException($"{args[i]}: expected a value, found nothing");
+        else
+            throw new ArgumentException($"{args[i]}: expected one of the options that --help lists");
+    }
+
+    MeasurementSystem units = Text("--units", "metric") switch
+    {
+        "metric" => MeasurementSystem.Metric,
+        "us" => MeasurementSystem.UsCustomary,
+        string other => throw new ArgumentException($"--units: expected metric or us, found {other}"),
+    };
+    bool us = units == MeasurementSystem.UsCustomary;
+    string format = us ? "U" : "M";
+    CultureInfo culture = CultureInfo.InvariantCulture;
+
+    // What the label says and what is wanted. All is worked out before the first line is printed.
+    double percent = Number("--label", 8.25);
+    Density density = Density.FromKilogramsPerLiter(Number("--density", 1.1));
+    HypochloriteLabel label = Text("--basis", "hypochlorite") switch
+    {
+        "hypochlorite" => HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(percent), density),
+        "chlorine" => HypochloriteLabel.ChlorineByMass(MassFraction.FromPercent(percent), density),
+        "trade" => HypochloriteLabel.Trade(Ratio.FromPercent(percent), density),
+        string other => throw new ArgumentException($"--basis: expected hypochlorite, chlorine or trade, found {other}"),
+    };
+    MassConcentration target = MassConcentration.FromMilligramsPerLiter(Number("--target", 5000));
+    Volume bucket = new(Number("--bucket", us ? 2.5 : 10), us ? VolumeUnit.UsGallon : VolumeUnit.Liter);
+    Ratio limit = Ratio.FromPercent(Number("--limit", 5));
+    Ph? pH = given.ContainsKey("--ph") ? new Ph(Number("--ph", 0)) : null;
+
+    // What must not meet is refused before anything is measured.
+    _ = new PlannedTank("bucket", isStock: false, [MixIngredients.HouseholdBleach, .. Others()]);
+
+    Estimate<MixBatch> batch = Hypochlorite.MakeUpTo(bucket, label, target);
+    IReadOnlyList<KitchenMeasure> kitchen = Kitchen(us);
+    PracticalAmount measured = Measuring.Nearest(batch.Value.Concentrate, kitchen, limit);
+    Volume water = bucket - measured.Measured;
+    Strength real = Dilution.Combine(measured.Measured, water, label.Strength).Strength!;
+    Estimate<Ratio>? acid = pH is Ph read ? HypochlorousAcid.Share(read, HypochlorousConstant.UsGeologicalSurvey) : null;
+
+    if (given.ContainsKey("--json"))
+    {
+        JsonObject answers = new()
+        {
+            ["batch"] = Node(batch),
+            ["measured"] = Node(measured),
+            ["strength"] = Node(real),
+            ["hypochlorousAcid"] = acid is null ? null : Node(acid),
+        };
+        Console.WriteLine(answers.ToJsonString(new JsonSerializerOptions(HortiCalcJson.Options) { WriteIndented = true }));
+        return 0;
+    }
+
+    void Line(string name, string text) => Console.WriteLine($"{name,-12}{text}");
+    foreach (Caution caution in batch.Cautions.OrderByDescending(caution => caution.Level))
+        Line(caution.Level.ToString(), caution.Sentence);
+    Console.WriteLine();
+    Line("Label", label.ToString(format, culture));
+    Line("Wanted", $"{QuantityText.Format(target, units)} of available chlorine in {QuantityText.Format(bucket, units)}");
+    Line("Exactly", batch.Value.ToString(format, culture));
+    Line("Measure", measured.ToString(format, culture));
+    Line("Water", $"fill up to {QuantityText.Format(bucket, units)}, that is {QuantityText.Format(water, units)}; water first, then the bleach");
+    Line("Really", real.ToString(format, culture));
+    if (acid is not null)
+        Line("Kills", $"{QuantityText.Format(acid.Value, units)} of it is hypochlorous acid ({acid.Range!.ToString(format, culture)}, by the published constants)");
+    Line("Use within", $"{ChlorineLoss.UseWithin.Range!.ToString(format, culture)}, {ChlorineLoss.UseWithin.Range.Meaning}");
+    return 0;
+}
+catch (ArgumentException refused)
+{
+    // The first line says what was wrong; the rest only names the parameter again.
+    Console.Error.WriteLine(refused.Message.ReplaceLineEndings("\n").Split('\n')[0].Replace($" (Parameter '{refused.ParamName}')", "", StringComparison.Ordinal));
+    return 1;
+}
+
+static JsonNode Node<T>(T value) => JsonNode.Parse(HortiCalcJson.Serialize(value))!;
+
+string Text(string option, string usual) => given.GetValueOrDefault(option, usual);
+
+double Number(string option, double usual) => !given.TryGetValue(option, out string? text) ? usual
+    : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number
+    : throw new ArgumentException($"{option}: expected a number such as 8.25, found {text}");
+
+IReadOnlyList<KitchenMeasure> Kitchen(bool us) => Text("--kitchen", us ? "us" : "metric") switch
+{
+    "us" => KitchenMeasures.Us,
+    "metric" => KitchenMeasures.Metric,
+    "imperial" => KitchenMeasures.Imperial,
+    "australian" => KitchenMeasures.Australian,
+    "graduated" => KitchenMeasures.Graduated,
+    string other => throw new ArgumentException($"--kitchen: expected us, metric, imperial, australian or graduated, found {other}"),
+};
+
+IEnumerable<MixIngredient> Others() => Text("--with", "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(name => name switch
+{
+    "vinegar" => MixIngredients.Vinegar,
+    "ammonia" => MixIngredients.Ammonia,
+    "alcohol" => MixIngredients.RubbingAlcohol,
+    "soap" => MixIngredients.LiquidSoap,
+    "citric-acid" => MixIngredients.CitricAcid,
+    "feed" => MixIngredients.AmmoniumFertiliser,
+    string other => throw new ArgumentException($"--with: expected vinegar, ammonia, alcohol, soap, citric-acid or feed, found {other}"),
+});

@@ -1,0 +1,5 @@
+using HortiCalc.Units;
+
+namespace HortiCalc.Json;
+
+internal sealed class VolumeRateConverter() : QuantityConverter<VolumeRate>(VolumeRate.Notation);

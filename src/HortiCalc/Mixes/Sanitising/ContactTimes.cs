@@ -1,0 +1,72 @@
+using HortiCalc.Evidence;
+using HortiCalc.Units;
+using UnitsNet;
+
+namespace HortiCalc.Mixes;
+
+/// <summary>Published levels and contact times: pots, tools, benches, food surfaces, seed and the irrigation line.</summary>
+/// <remarks>
+/// Chlorine levels are free or available chlorine. Clean first: soil and plant remains use the disinfectant up. On seed, chlorine reaches only
+/// what sits on the coat (Ohio State HYG-5818). The label decides wherever there is one.
+/// </remarks>
+/// <example><code>
+/// foreach (ContactRecord record in ContactTimes.For(MixUse.IrrigationLine))
+///     Console.WriteLine($"{record.Name}: {record.Low} [{record.Source}]");
+/// </code></example>
+public static class ContactTimes
+{
+    /// <summary>All records.</summary>
+    public static IReadOnlyList<ContactRecord> All { get; } = ValueList<ContactRecord>.Of(
+    [
+        Chlorine("pots-umass", "pots and benches, one part of 5.25 % bleach to nine", MixUse.Pots, 5250, 30, RinseAdvice.Rinse, MixSources.UniversityOfMassachusetts),
+        Chlorine("tools-phytosphere", "clean tools and benches, 0.525 %", MixUse.Tools, 5250, 1, RinseAdvice.NotStated, MixSources.Phytosphere),
+        Chlorine("benches-who-wiping", "clean surfaces, wiped", MixUse.Benches, 500, 10, RinseAdvice.NotStated, MixSources.WorldHealthOrganization),
+        Chlorine("tools-who-immersion", "clean things, soaked", MixUse.Tools, 500, 30, RinseAdvice.NotStated, MixSources.WorldHealthOrganization),
+        Chlorine("line-phytophthora-infestans", "Phytophthora infestans in water", MixUse.IrrigationLine, 1, 3, RinseAdvice.NotStated, SanitisingSources.FivePathogens),
+        Chlorine("line-phytophthora-cactorum", "Phytophthora cactorum in water", MixUse.IrrigationLine, 0.3, 6, RinseAdvice.NotStated, SanitisingSources.FivePathogens),
+        Chlorine("line-pythium-aphanidermatum", "Pythium aphanidermatum in water", MixUse.IrrigationLine, 2, 3, RinseAdvice.NotStated, SanitisingSources.FivePathogens),
+        Chlorine("line-fusarium-oxysporum", "Fusarium oxysporum in water", MixUse.IrrigationLine, 14, 6, RinseAdvice.NotStated, SanitisingSources.FivePathogens),
+        Chlorine("line-rhizoctonia-solani", "Rhizoctonia solani in water", MixUse.IrrigationLine, 12, 10, RinseAdvice.NotStated, SanitisingSources.FivePathogens),
+        Chlorine("line-phytophthora-zoospores", "zoospores of seven kinds of Phytophthora in water", MixUse.IrrigationLine, 2, 2, RinseAdvice.NotStated, SanitisingSources.Phytophthora),
+        Chlorine("line-niasa", "irrigation water of nurseries, free chlorine left after the time", MixUse.IrrigationLine, 2, 20, RinseAdvice.NotStated, SanitisingSources.AustralianNurseries),
+        Chlorine("seed-pacific-bulb", "seed, one part of 5 % bleach to nineteen", MixUse.Seed, 2500, 10, RinseAdvice.Rinse, SanitisingSources.BulbSeed),
+        Of("food-quaternary", "food surfaces, quaternary ammonium", MixUse.FoodSurfaces, MixIngredients.QuaternaryAmmonium, 200, 400, null, SanitisingSources.Alaska),
+        Of("wash-peracetic", "produce wash, peracetic acid", MixUse.FoodSurfaces, MixIngredients.PeraceticAcid, 27, 96, null, SanitisingSources.VermontSanitisers),
+        Of("hard-peracetic", "hard surfaces, peracetic acid", MixUse.Surfaces, MixIngredients.PeraceticAcid, 147, 500, null, SanitisingSources.VermontSanitisers),
+    ]);
+
+    /// <summary>What seed treatment with chlorine and heat reaches.</summary>
+    public static Caution SeedSurfaceOnly { get; } = new(
+        "seed.surface-only",
+        CautionLevel.Note,
+        "Chlorine kills only what sits on the seed; hot water reaches inside, and kills the seed too when it is a little too hot.",
+        SanitisingSources.PathogensInside);
+
+    /// <summary>The records for a use.</summary>
+    /// <param name="use">The use.</param>
+    /// <returns>All of them; none where nothing is held.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The use is not one of the defined ones.</exception>
+    public static IReadOnlyList<ContactRecord> For(MixUse use)
+    {
+        Guard.Defined(use);
+        return ValueList<ContactRecord>.Of(All.Where(record => record.Use == use));
+    }
+
+    private static ContactRecord Chlorine(string key, string name, MixUse use, double milligramsPerLitre, double minutes, RinseAdvice rinse, Source source)
+    {
+        MassConcentration level = MassConcentration.FromMilligramsPerLiter(milligramsPerLitre);
+        return new ContactRecord("contact." + key, name, use, MixIngredients.HouseholdBleach, level, level, Duration.FromMinutes(minutes), rinse, source);
+    }
+
+    private static ContactRecord Of(
+        string key, string name, MixUse use, MixIngredient agent, double lowMilligramsPerLitre, double highMilligramsPerLitre, Duration? time, Source source) => new(
+            "contact." + key,
+            name,
+            use,
+            agent,
+            MassConcentration.FromMilligramsPerLiter(lowMilligramsPerLitre),
+            MassConcentration.FromMilligramsPerLiter(highMilligramsPerLitre),
+            time,
+            RinseAdvice.NotStated,
+            source);
+}

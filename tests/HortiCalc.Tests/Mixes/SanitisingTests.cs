@@ -1,0 +1,115 @@
+using HortiCalc.Evidence;
+using HortiCalc.Mixes;
+using HortiCalc.Units;
+using UnitsNet;
+
+namespace HortiCalc.Tests.Mixes;
+
+/// <summary>Chlorine, contact, seed baths and dangers by examples, and what is refused.</summary>
+public class SanitisingTests
+{
+    [Theory]
+    [InlineData(8.0, 22)]
+    [InlineData(8.0, 25)]
+    [InlineData(8.0, 21)]
+    [InlineData(7.0, 73)]
+    [InlineData(7.5, 50)]
+    public void Share_PublishedPoints_LieInTheStatedRange(double pH, double percent)
+    {
+        EstimateRange<Ratio> range = HypochlorousAcid.Share(new Ph(pH), HypochlorousConstant.UsGeologicalSurvey).Range!;
+        Assert.InRange(percent, range.Low.Percent, range.High.Percent);
+    }
+
+    [Fact]
+    public void Share_OutsideTheDomain_IsRefusedWithTheRange()
+    {
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
+            () => HypochlorousAcid.Share(new Ph(4), HypochlorousConstant.Rounded));
+        Assert.Equal("pH", refused.ParamName);
+        Assert.Contains("from 5 to 10", refused.Message, StringComparison.Ordinal);
+        Assert.Equal("water", Assert.Throws<ArgumentOutOfRangeException>(
+            () => HypochlorousAcid.Share(new Ph(7), Temperature.FromDegreesCelsius(40))).ParamName);
+    }
+
+    [Fact]
+    public void Recipe_WithTheStrongerBleach_IsFiftySevenPercentStronger()
+    {
+        double Level(double label) => Hypochlorite.StrengthOf(
+            HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(label)), MixRatio.PartsToParts(1, 9)).Value.MilligramsPerLiter;
+        Assert.Equal(57, 100 * ((Level(8.25) / Level(5.25)) - 1), 0);
+    }
+
+    [Fact]
+    public void InStore_OutsideTheTable_IsRefused()
+    {
+        Assert.Equal("time", Assert.Throws<ArgumentOutOfRangeException>(
+            () => ChlorineLoss.InStore(Duration.FromDays(200), Temperature.FromDegreesFahrenheit(80))).ParamName);
+        Assert.Equal("store", Assert.Throws<ArgumentOutOfRangeException>(
+            () => ChlorineLoss.InStore(Duration.FromDays(20), Temperature.FromDegreesFahrenheit(60))).ParamName);
+    }
+
+    [Fact]
+    public void Loss_OfSeveralSources_IsARangeAndNotOneNumber()
+    {
+        Assert.Equal(2, ChlorineLoss.UseWithin.Range!.Low.Hours, 9);
+        Assert.Equal(24, ChlorineLoss.UseWithin.Range.High.Hours, 9);
+        Assert.True(ChlorineLoss.Published.Select(record => record.Source).Distinct().Count() >= 3);
+    }
+
+    [Fact]
+    public void Injection_CarriesTheCautionsFirst()
+    {
+        Estimate<VolumeFlow> pump = ChlorineInjection.Bleach(
+            VolumeFlow.FromUsGallonsPerMinute(100),
+            MassConcentration.FromMilligramsPerLiter(10),
+            HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(5.25)));
+        Assert.Contains(pump.Cautions, caution => caution.Code == "bleach.never-with-acid");
+        Assert.Equal("72.1 mL/min", HortiCalc.Display.QuantityText.Format(pump.Value, MeasurementSystem.Metric, System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal("1.14 gal/h (US)", HortiCalc.Display.QuantityText.Format(pump.Value, MeasurementSystem.UsCustomary, System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal("availableChlorine", Assert.Throws<ArgumentOutOfRangeException>(() => ChlorineInjection.Bleach(
+            VolumeFlow.FromUsGallonsPerMinute(100),
+            MassConcentration.FromGramsPerLiter(60),
+            HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(5.25)))).ParamName);
+    }
+
+    [Fact]
+    public void ContactRecord_MadeFromAProduct_IsItsLevel()
+    {
+        ContactRecord wash = ContactTimes.All.Single(record => record.Key == "contact.hard-peracetic");
+        MixBatch batch = wash.MakeUpTo(Volume.FromLiters(10), Strength.PercentAsWeightPerVolume(MassFraction.FromPercent(5.3), "peracetic acid"), atHighEnd: true);
+        Assert.Equal(10_000 * 500 / 53_000.0, batch.Concentrate.Milliliters, 6);
+    }
+
+    [Theory]
+    [InlineData(MixUse.Pots)]
+    [InlineData(MixUse.Tools)]
+    [InlineData(MixUse.Benches)]
+    [InlineData(MixUse.Seed)]
+    [InlineData(MixUse.IrrigationLine)]
+    public void ContactTimes_EachUse_HasASourcedRecord(MixUse use) => Assert.NotEmpty(ContactTimes.For(use));
+
+    [Fact]
+    public void HotWater_TwoSources_DisagreeAndBothAreGiven()
+    {
+        Assert.Equal(2, HotWaterTreatment.For("Tomato").Count);
+        Assert.Contains("cucumber", Assert.Throws<ArgumentException>(() => HotWaterTreatment.For("cucumber")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void PlannedTank_CalciumWithSulfate_IsRefusedInStockAlone()
+    {
+        MixIngredient[] feed = [MixIngredients.CalciumNitrate, MixIngredients.MagnesiumSulfate];
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => new PlannedTank("A", isStock: true, feed));
+        Assert.Contains("gypsum", refused.Message, StringComparison.Ordinal);
+        Assert.Equal(2, new PlannedTank("feed", isStock: false, feed).Ingredients.Count);
+    }
+
+    [Fact]
+    public void PlannedTank_BleachAndVinegar_GivesEveryReason()
+    {
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => new PlannedTank(
+            "bucket", isStock: false, [MixIngredients.HouseholdBleach, MixIngredients.Vinegar, MixIngredients.Ammonia]));
+        Assert.Contains("chlorine gas", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("chloramine", refused.Message, StringComparison.Ordinal);
+    }
+}
