@@ -117,6 +117,12 @@ internal static class MixCautions
         "The product's label and local rules decide, whatever a recipe says; where a licence is needed, leave it to someone who holds one.",
         MixSources.LabelIsLaw);
 
+    public static readonly Caution Drift = new(
+        "spray.drift",
+        CautionLevel.Danger,
+        "Spray in calm air only: what drifts reaches people, animals, water and plants beyond.",
+        SpraySources.Drift);
+
     public static readonly Caution TestFirst = new(
         "foliar.test-first",
         CautionLevel.Care,
@@ -160,7 +166,13 @@ internal static class MixCautions
     ];
 
     /// <summary>What goes with every mix sprayed on leaves.</summary>
-    public static readonly IReadOnlyList<Caution> Foliar = [TestFirst, NoHeatOrDrought, Bees, ProtectSkinAndEyes, LabelDecides];
+    public static readonly IReadOnlyList<Caution> Foliar = [TestFirst, NoHeatOrDrought, Bees, Drift, ProtectSkinAndEyes, LabelDecides];
+
+    /// <summary>What goes with every job of spraying, whatever is in the tank.</summary>
+    public static readonly IReadOnlyList<Caution> Spraying = ValueList<Caution>.Of([LabelDecides, Drift, ProtectSkinAndEyes]);
+
+    /// <summary>What goes with every wait after a spray.</summary>
+    public static readonly IReadOnlyList<Caution> Waiting = ValueList<Caution>.Of([LabelDecides]);
 
     /// <summary>What goes with every mix that holds oil.</summary>
     public static readonly IReadOnlyList<Caution> Oil = [.. Foliar, OilAndSulfur, OilInCold];

@@ -121,6 +121,15 @@ public class SprayProperties
     }
 
     [Property]
+    public bool LastEndBefore_AnyHour_IsTheInverseOfAfter(PositiveInt hours, byte days, PositiveInt other, ushort minute)
+    {
+        SprayedProduct[] products = [new("one", Duration.FromHours(hours.Get % 960 / 10.0), days % 30), new("other", Duration.FromHours(other.Get % 96), 2)];
+        DateTime harvest = new DateTime(2028, 3, 10).AddMinutes(minute);
+        DateTime end = SprayCalendar.LastEndBefore(harvest, products);
+        return SprayCalendar.After(end, products).HarvestFrom == harvest && SprayCalendar.After(end.AddTicks(1), products).HarvestFrom > harvest;
+    }
+
+    [Property]
     public bool Repeat_AnyCalendar_KeepsTheIntervalTheLastDayAndTheMost(byte days, byte span, byte most)
     {
         DateOnly first = new(2028, 2, 20);

@@ -80,6 +80,30 @@ public class SprayTests
     }
 
     [Fact]
+    public void LastEndBefore_ADayOfRestrictedEntry_TakesTheHourToo()
+    {
+        SprayedProduct product = new("a", Duration.FromHours(24), 1);
+        DateTime harvest = new(2027, 6, 8, 9, 0, 0);
+        Assert.Equal(new DateTime(2027, 6, 7, 9, 0, 0), SprayCalendar.LastEndBefore(harvest, product));
+        Assert.Equal(new DateOnly(2027, 6, 7), SprayCalendar.LastDayBefore(new DateOnly(2027, 6, 8), product));
+        Assert.True(SprayCalendar.After(new DateTime(2027, 6, 7, 18, 0, 0), product).HarvestFrom > harvest);
+        Assert.Equal("products", Assert.Throws<ArgumentException>(() => SprayCalendar.LastEndBefore(harvest)).ParamName);
+    }
+
+    [Fact]
+    public void LastEndBefore_TheCalendarBegins_IsRefused() => Assert.Throws<ArgumentOutOfRangeException>(
+        () => SprayCalendar.LastEndBefore(DateTime.MinValue.AddHours(1), new SprayedProduct("a", Duration.FromHours(12), 0)));
+
+    [Fact]
+    public void JobsWaitsAndRecipes_CarryTheCautionsOfSpraying()
+    {
+        SprayJob job = new(Area.FromSquareMeters(1200), VolumeRate.FromLitresPerHectare(200), Volume.FromLiters(10));
+        Assert.Equal(["mix.label-decides", "spray.drift", "mix.protect-skin-and-eyes"], job.Cautions.Select(caution => caution.Code));
+        Assert.Equal(["mix.label-decides"], SprayCalendar.After(new DateTime(2027, 6, 1), new SprayedProduct("a", Duration.FromHours(12), 0)).Cautions.Select(caution => caution.Code));
+        Assert.All(FoliarRecipes.All, recipe => Assert.Contains(recipe.Cautions, caution => caution.Code == "spray.drift"));
+    }
+
+    [Fact]
     public void Repeat_SevenDaysOverAMonthWithAMost_StopsThere()
     {
         IReadOnlyList<DateOnly> dates = SprayCalendar.Repeat(new DateOnly(2027, 6, 1), 7, new DateOnly(2027, 6, 30), most: 3);

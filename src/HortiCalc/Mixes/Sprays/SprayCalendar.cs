@@ -53,12 +53,33 @@ public static class SprayCalendar
     {
         if (Guard.NotNull(products).Count == 0)
             throw new ArgumentException("products was empty; allowed: at least one.", nameof(products));
-        DateTime entry = end.AddTicks((long)Math.Ceiling((products.Max(product => Boundary.Days(product.RestrictedEntry)) * TimeSpan.TicksPerDay) - 0.5));
+        DateTime entry = end.AddTicks(products.Max(EntryTicks));
         DateTime harvest = end.AddDays(products.Max(product => product.DaysToHarvest));
         return new SprayWait(entry, harvest > entry ? harvest : entry);
     }
 
-    /// <summary>The last day to spray before a harvest that is planned.</summary>
+    /// <summary>The last moment at which spraying may end before a harvest that is planned; the inverse of <see cref="After"/>.</summary>
+    /// <param name="harvest">The moment at which harvest begins.</param>
+    /// <param name="products">What will be sprayed; at least one.</param>
+    /// <returns>The moment: harvest less the longest days to harvest, of 24 hours each, or the longest re-entry, whichever is more.</returns>
+    /// <exception cref="ArgumentException">There is no product.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The time is too early for the calendar.</exception>
+    /// <example><code>
+    /// DateTime end = SprayCalendar.LastEndBefore(
+    ///     new DateTime(2027, 6, 8, 9, 0, 0), new SprayedProduct("soap", Duration.FromHours(12), daysToHarvest: 1));   // 7 June, 9:00
+    /// </code></example>
+    public static DateTime LastEndBefore(DateTime harvest, params IReadOnlyList<SprayedProduct> products)
+    {
+        if (Guard.NotNull(products).Count == 0)
+            throw new ArgumentException("products was empty; allowed: at least one.", nameof(products));
+        return harvest.AddTicks(-products.Max(product => Math.Max(EntryTicks(product), product.DaysToHarvest * TimeSpan.TicksPerDay)));
+    }
+
+    /// <summary>The last day to spray before a harvest that is planned, by whole days.</summary>
+    /// <remarks>
+    /// The hour counts too: whoever ends at six in the evening of this day picks from six in the evening of the day of harvest.
+    /// <see cref="LastEndBefore"/> takes the hour.
+    /// </remarks>
     /// <param name="harvest">The day of harvest.</param>
     /// <param name="products">What will be sprayed; at least one.</param>
     /// <returns>The day: harvest less the longest days to harvest or the whole days that re-entry takes, whichever is more.</returns>
@@ -93,4 +114,6 @@ public static class SprayCalendar
         int count = (int)Math.Min(most, ((last.DayNumber - first.DayNumber) / days) + 1L);
         return ValueList<DateOnly>.Of(Enumerable.Range(0, count).Select(spray => first.AddDays(spray * days)));
     }
+
+    private static long EntryTicks(SprayedProduct product) => (long)Math.Ceiling((Boundary.Days(product.RestrictedEntry) * TimeSpan.TicksPerDay) - 0.5);
 }

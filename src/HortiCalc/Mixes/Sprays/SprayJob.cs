@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using HortiCalc.Display;
+using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -61,6 +62,10 @@ public sealed record SprayJob : IFormattable, IDisplayable
         }
     }
 
+    /// <summary>What to take care of: the label, drift, skin and eyes.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<Caution> Cautions { get; } = MixCautions.Spraying;
+
     /// <summary>The product that goes into a volume of this spray.</summary>
     /// <param name="spray">The volume of spray: a full tank or the last; 0 or more.</param>
     /// <param name="product">The liquid product on an area, from the label.</param>
@@ -105,6 +110,7 @@ public sealed record SprayJob : IFormattable, IDisplayable
     {
         Rows =
         [
+            .. Cautions.Select(caution => new DisplayRow(caution.LevelWord, caution.Sentence)),
             new DisplayRow("area", QuantityText.Of(Area, style)),
             new DisplayRow("rate", Rate.ToString(style.Format, style.Culture)),
             new DisplayRow("full tanks", QuantityText.Of(FullTanks, style)),

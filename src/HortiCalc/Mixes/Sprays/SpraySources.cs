@@ -19,6 +19,13 @@ internal static class SpraySources
         null,
         "https://www.nurserymag.com/news/bioworks-enews-sprayers-speed");
 
+    public static readonly Source Drift = new(
+        "epa-spray-drift",
+        "For Your Information: Spray Drift of Pesticides (735F99024)",
+        "US Environmental Protection Agency",
+        1999,
+        "https://www.cdpr.ca.gov/docs/dept/factshts/epadoc.htm");
+
     public static readonly Source PurdueLimeSulfur = new(
         "purdue-lime-sulfur-1914",
         "Diluting lime-sulphur for scale control",

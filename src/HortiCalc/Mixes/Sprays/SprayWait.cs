@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
+using HortiCalc.Evidence;
 
 namespace HortiCalc.Mixes;
 
@@ -26,6 +28,10 @@ public sealed record SprayWait
 
     /// <summary>The first moment of harvest.</summary>
     public DateTime HarvestFrom { get; }
+
+    /// <summary>What to take care of.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<Caution> Cautions { get; } = MixCautions.Waiting;
 
     /// <summary>Both moments.</summary>
     /// <returns>For instance <c>entry from 2027-06-02 18:00, harvest from 2027-06-03 18:00</c>.</returns>
