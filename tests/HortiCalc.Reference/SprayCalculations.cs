@@ -103,11 +103,6 @@ internal static class SprayCalculations
             : new SprayJob(
                 Area.FromHectares(1), VolumeRate.FromLitresPerHectare(inputs.Number("L_per_ha")), Volume.FromLiters(inputs.Number("tank_L"))).ProductIn(
                     Volume.FromLiters(inputs.Number("tank_L")), VolumeRate.FromLitresPerHectare(inputs.Number("product_L_per_ha"))).Milliliters,
-        // At a litre a hectare as many litres flow in a minute as hectares are done.
-        ["spray.ha-per-min"] = inputs => SprayerCalibration.FlowFor(
-            VolumeRate.FromLitresPerHectare(1),
-            Speed.FromKilometersPerHour(inputs.Number("km_per_h")),
-            Length.FromMeters(inputs.Number("width_m"))).LitersPerMinute,
         ["spray.km-per-h"] = inputs => SprayerCalibration.SpeedOver(
             Length.FromMeters(inputs.Number("distance_m")), Duration.FromSeconds(inputs.Number("time_s"))).KilometersPerHour,
         ["spray.mph"] = inputs => SprayerCalibration.SpeedOver(
