@@ -117,16 +117,7 @@ try
 
     void Line(string name, string text) => Console.WriteLine($"{name,-12}{text}");
 
-    // What a mix of bleach carries, and what bleach must never meet: alcohol is only in the second.
-    IReadOnlyList<Caution> cautions =
-    [
-        .. batch.Cautions
-            .Concat(Hazards.Pairs
-                .Where(pair => pair.First == IngredientClass.Hypochlorite || pair.Second == IngredientClass.Hypochlorite)
-                .Select(pair => pair.Caution))
-            .DistinctBy(caution => caution.Code)
-            .OrderByDescending(caution => caution.Level),
-    ];
+    IReadOnlyList<Caution> cautions = [.. batch.Cautions.OrderByDescending(caution => caution.Level)];
     foreach (Caution caution in cautions)
         Line(caution.Level.ToString(), caution.Sentence);
     Console.WriteLine();

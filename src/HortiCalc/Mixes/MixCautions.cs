@@ -17,6 +17,12 @@ internal static class MixCautions
         "Never let bleach meet ammonia or anything that holds it, ammonium fertilisers and manure included: chloramine gases form.",
         MixSources.FireProtection);
 
+    public static readonly Caution NeverWithAlcohol = new(
+        "bleach.never-with-alcohol",
+        CautionLevel.Danger,
+        "Never let bleach meet alcohol, rubbing alcohol and methylated spirit included: chloroform forms, which stuns and can kill.",
+        MixSources.FireProtection);
+
     public static readonly Caution NeverWithOthers = new(
         "bleach.never-with-others",
         CautionLevel.Danger,
@@ -73,12 +79,6 @@ internal static class MixCautions
         CautionLevel.Danger,
         "Alcohol and its vapour catch fire easily: keep it from flames, sparks and hot engines, and let tools dry before anything is lit.",
         MixSources.IsopropylAlcohol);
-
-    public static readonly Caution NeverWithBleach = new(
-        "alcohol.never-with-bleach",
-        CautionLevel.Danger,
-        "Never let alcohol meet bleach: chloroform forms.",
-        MixSources.FireProtection);
 
     public static readonly Caution Bees = new(
         "foliar.bees",
@@ -162,7 +162,7 @@ internal static class MixCautions
     /// <summary>What goes with every mix of bleach.</summary>
     public static readonly IReadOnlyList<Caution> Bleach =
     [
-        NeverWithAcid, NeverWithAmmonia, NeverWithOthers, Ventilate, ProtectSkinAndEyes, MakeFresh, Corrodes, LabelDecides,
+        NeverWithAcid, NeverWithAmmonia, NeverWithAlcohol, NeverWithOthers, Ventilate, ProtectSkinAndEyes, MakeFresh, Corrodes, LabelDecides,
     ];
 
     /// <summary>What goes with every mix sprayed on leaves.</summary>

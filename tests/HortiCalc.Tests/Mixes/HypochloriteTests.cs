@@ -71,6 +71,7 @@ public class HypochloriteTests
         {
             Assert.Contains(cautions, caution => caution.Code == "bleach.never-with-acid" && caution.Level == CautionLevel.Danger);
             Assert.Contains(cautions, caution => caution.Code == "bleach.never-with-ammonia" && caution.Level == CautionLevel.Danger);
+            Assert.Contains(cautions, caution => caution.Code == "bleach.never-with-alcohol" && caution.Level == CautionLevel.Danger);
             Assert.Contains(cautions, caution => caution.Code == "mix.ventilate");
             Assert.Contains(cautions, caution => caution.Code == "bleach.corrodes");
             Assert.Contains(cautions, caution => caution.Code == "mix.label-decides");

@@ -103,7 +103,8 @@ public class RecipeTests
             codes.Intersect(
                 ["bleach.never-with-acid", "bleach.never-with-ammonia", "bleach.never-with-others", "bleach.make-fresh", "bleach.corrodes"]).Count());
         Assert.Equal(
-            classes.Contains(IngredientClass.Alcohol) ? 2 : 0, codes.Intersect(["alcohol.flammable", "alcohol.never-with-bleach"]).Count());
+            (classes.Contains(IngredientClass.Alcohol), classes.Intersect([IngredientClass.Alcohol, IngredientClass.Hypochlorite]).Any()),
+            (codes.Contains("alcohol.flammable"), codes.Contains("bleach.never-with-alcohol")));
         Assert.Equal(classes.Contains(IngredientClass.Oil) ? 2 : 0, codes.Intersect(["foliar.oil-and-sulfur", "foliar.oil-in-cold"]).Count());
     }
 

@@ -25,15 +25,7 @@ public static class Hazards
                 CautionLevel.Care,
                 "Ammonium in feed turns free chlorine into combined chlorine, and the treatment fails.",
                 MixSources.CombinedChlorine)),
-        new DangerousPair(
-            IngredientClass.Hypochlorite,
-            IngredientClass.Alcohol,
-            "chloroform",
-            new Caution(
-                "hazard.bleach-and-alcohol",
-                CautionLevel.Danger,
-                "Bleach and alcohol make chloroform, which stuns and can kill.",
-                MixSources.FireProtection)),
+        new DangerousPair(IngredientClass.Hypochlorite, IngredientClass.Alcohol, "chloroform", MixCautions.NeverWithAlcohol),
         new DangerousPair(
             IngredientClass.Hypochlorite, IngredientClass.CleanerOrDisinfectant, "harmful vapours", MixCautions.NeverWithOthers),
         new DangerousPair(

@@ -115,7 +115,7 @@ public static class SanitisingRecipes
         null,
         RinseAdvice.DoNotRinse,
         MixSources.PennState,
-        [MixCautions.Flammable, MixCautions.NeverWithBleach, MixCautions.Ventilate, MixCautions.ProtectSkinAndEyes, MixCautions.LabelDecides]);
+        [MixCautions.Flammable, MixCautions.NeverWithAlcohol, MixCautions.Ventilate, MixCautions.ProtectSkinAndEyes, MixCautions.LabelDecides]);
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<MixRecipe> All { get; } = ValueList<MixRecipe>.Of(
