@@ -1,5 +1,6 @@
 using System.Globalization;
 using HortiCalc.Display;
+using HortiCalc.Evidence;
 using HortiCalc.Mixes;
 using HortiCalc.Tests.Season;
 using HortiCalc.Units;
@@ -65,7 +66,7 @@ public sealed class LabelToBucketSampleTests
         string warnings = output[..output.IndexOf("Label", StringComparison.Ordinal)];
 
         Assert.All(
-            Hazards.Pairs.Where(pair => pair.First == IngredientClass.Hypochlorite || pair.Second == IngredientClass.Hypochlorite),
+            Hazards.Pairs.Where(pair => pair.Caution.Level == CautionLevel.Danger && (pair.First == IngredientClass.Hypochlorite || pair.Second == IngredientClass.Hypochlorite)),
             pair => Assert.Contains(pair.Caution.Sentence, warnings, StringComparison.Ordinal));
         Assert.All(ContactTimes.For(MixUse.Tools).Where(record => record.Agent == MixIngredients.HouseholdBleach), record =>
         {
