@@ -33,6 +33,12 @@ public class LimeArticleTests
         Assert.Contains("](images/lime-methods.svg)", Article, StringComparison.Ordinal);
     }
 
+    /// <summary>Bold letters of 13 pixels are at most 7.6 pixels wide on the average, as drawn with DejaVu Sans, the widest of the fonts named.</summary>
+    [Fact]
+    public void Picture_NamesLeftOfThePlot_AreInsideThePicture() => Assert.All(
+        XElement.Parse(LimePicture.Write()).Descendants(Svg + "text").Where(text => (string?)text.Attribute("text-anchor") == "end"),
+        text => Assert.True((double)text.Attribute("x")! >= 7.6 * text.Value.Length, text.Value));
+
     [Fact]
     public void Article_CountAndSpan_AreThoseOfTheComparison()
     {

@@ -12,7 +12,7 @@ internal sealed record GardenCalciumLiming : LimingMethod
     private static readonly LimingFacts Known = new(
         new Method(
             "lime-garden-calcium",
-            "garden rule by exchange capacity, without a peer-reviewed source",
+            "garden rule by exchange capacity",
             LimeMethodSources.GardenCalcium,
             new Domain(
                 "gardens; the exchange capacity rounded up to a whole milliequivalent",
