@@ -63,7 +63,7 @@ public static class Calculations
         "bleach-storage.trade-percent", "chlorine-loss.use-within-h", "chlorine-loss.left-high-pct",
         "contact.level-mgL", "contact.level-high-mgL", "contact.level-percent", "contact.level-high-percent", "contact.minutes", "contact.seconds", "hot-water.F", "hot-water.minutes",
         "powder.low-g", "powder.high-g", "restricted-entry-h",
-        "spray-limit.above-F", "spray-limit.below-F", "spray-limit.oil-sulfur-days",
+        "spray-limit.above-F", "spray-limit.rule", "spray-limit.below-F", "spray-limit.oil-sulfur-days",
         "huglin-class", "huglin-coefficient",
         "lime_fineness_class", "lime_fineness_weight", "lime_german_maintenance", "lime_german_most", "lime_german_target",
         "lime_iowa", "lime_oregon_sikora", "lime_range_high", "lime_range_low", "lime_sieve_opening",

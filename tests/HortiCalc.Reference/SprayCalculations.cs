@@ -123,6 +123,7 @@ internal static class SprayCalculations
 
         // Limits and waits.
         ["spray-limit.above-F"] = inputs => Limit(inputs).Above!.Value.DegreesFahrenheit,
+        ["spray-limit.rule"] = inputs => Limit(inputs).IsNever ? "never" : "limits",
         ["spray-limit.below-F"] = inputs => Limit(inputs).Below!.Value.DegreesFahrenheit,
         ["spray-limit.oil-sulfur-days"] = inputs => (SprayLimits.OilAndSulfurApart.EarliestAfter(
             new DateOnly(2027, 1, 1), inputs["source"] == "strictest").DayNumber - new DateOnly(2027, 1, 1).DayNumber) / inputs.Number("per"),
@@ -155,7 +156,7 @@ internal static class SprayCalculations
     private static SprayLimit Limit(Inputs inputs) => SprayLimits.All.Single(limit =>
         limit.Subject == Enum.Parse<IngredientClass>(inputs["subject"])
         && limit.Source.Key == inputs["source"]
-        && (inputs.Has("plants") ? limit.Plants.Length > 0 : limit.Plants.Length == 0));
+        && (inputs.Has("plants") ? limit.Plants.Contains(inputs["plants"], StringComparison.Ordinal) : limit.Plants.Length == 0));
 
     private static Length WidthOf(Inputs inputs) =>
         inputs.Has("width_ft") ? Length.FromFeet(inputs.Number("width_ft")) : Length.FromInches(inputs.Number("width_in"));

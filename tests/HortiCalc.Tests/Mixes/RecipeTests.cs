@@ -27,7 +27,7 @@ public class RecipeTests
     private static Volume Litres(PositiveInt value) => Volume.FromLiters(0.1 + (value.Get % 5_000 / 10.0));
 
     private static double LiquidLitres(RecipeBatch batch, bool high) => batch.Amounts.OfType<VolumeAmount>()
-        .Where(amount => !amount.Ingredient.Classes.Contains(IngredientClass.Bicarbonate))
+        .Where(amount => !batch.Recipe.Doses.OfType<SpoonDose>().Any(powder => powder.Ingredient == amount.Ingredient))
         .Sum(amount => (high ? amount.High : amount.Low).Liters);
 
     [Fact]

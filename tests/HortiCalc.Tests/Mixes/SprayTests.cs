@@ -60,7 +60,19 @@ public class SprayTests
     [InlineData(85, 3)]
     [InlineData(90, 4)]
     public void Against_Sulfur_EachSourceHasItsOwnCeiling(double fahrenheit, int limits) => Assert.Equal(
-        limits, SprayLimits.Against(MixIngredients.WettableSulfur, Temperature.FromDegreesFahrenheit(fahrenheit), areShortOfWater: false).Count);
+        limits,
+        SprayLimits.Against(MixIngredients.WettableSulfur, Temperature.FromDegreesFahrenheit(fahrenheit), areShortOfWater: false).Count(limit => !limit.IsNever));
+
+    /// <summary>Some plants are not to be sprayed in any weather, and the answer says which.</summary>
+    [Fact]
+    public void Against_SulfurInMildWeather_IsStillNeverForApricots()
+    {
+        SprayLimit never = Assert.Single(SprayLimits.Against(MixIngredients.WettableSulfur, Temperature.FromDegreesCelsius(20), areShortOfWater: false));
+        Assert.Equal("apricot", never.Plants);
+        Assert.True(never.IsNever);
+        Assert.StartsWith("Sulfur on apricot: never [", never.ToString(), StringComparison.Ordinal);
+        Assert.Equal("above", Assert.Throws<ArgumentException>(() => new SprayLimit(IngredientClass.Sulfur, "", null, null, false, never.Source)).ParamName);
+    }
 
     [Fact]
     public void After_TwoProducts_TakesTheLaterOfEach()

@@ -94,6 +94,21 @@ public static class FoliarRecipes
     public static MixRecipe BordeauxOnePercent { get; } = Bordeaux(
         "foliar.bordeaux-one-percent", "Bordeaux of 1 % (common practice)", Mass.FromGrams(100), Mass.FromGrams(100), Volume.FromLiters(10), SpraySources.AustralianBordeaux);
 
+    /// <summary>Bordeaux by level tablespoons of 15 mL: 3½ of copper sulfate and 10 of hydrated lime to 4 L. Common practice in New Zealand.</summary>
+    public static MixRecipe BordeauxBySpoons { get; } = new(
+        "foliar.bordeaux-by-spoons",
+        "Bordeaux by spoons (common practice)",
+        [MixUse.Foliage],
+        DoseBasis.Water,
+        [
+            new SpoonDose(MixIngredients.CopperSulfate, Dilution.RateOf(Volume.FromMilliliters(3.5 * 15), Volume.FromLiters(4))),
+            new SpoonDose(MixIngredients.HydratedLime, Dilution.RateOf(Volume.FromMilliliters(10 * 15), Volume.FromLiters(4))),
+        ],
+        null,
+        RinseAdvice.NotStated,
+        SpraySources.BordeauxBySpoons,
+        [.. MixCautions.Foliar, MixCautions.LimeBurns, MixCautions.CopperStays, MixCautions.SpoonVaries]);
+
     /// <summary>Two US tablespoons of castile soap to a US gallon. Common practice.</summary>
     public static MixRecipe CastileSoap { get; } = Single(
         "foliar.castile-soap", "castile soap, 2 tablespoons to a gallon (common practice)", MixIngredients.LiquidSoap, PerGallon(Volume.FromUsTablespoons(2)), MixCautions.Foliar, SpraySources.Castile);
@@ -140,6 +155,7 @@ public static class FoliarRecipes
         BordeauxFruit,
         BordeauxFruitWeaker,
         BordeauxOnePercent,
+        BordeauxBySpoons,
     ]);
 
     private static MixRecipe Bordeaux(string key, string name, Mass copperSulfate, Mass lime, Volume total, Source source) => new(

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -5,7 +6,7 @@ using UnitsNet;
 namespace HortiCalc.Mixes;
 
 /// <summary>A limit that a source sets to spraying oil, soap or sulfur.</summary>
-/// <remarks>Immutable; equal when all members are equal.</remarks>
+/// <remarks>Named plants without any other limit are never sprayed. Immutable; equal when all members are equal.</remarks>
 public sealed record SprayLimit
 {
     /// <summary>Describes a limit.</summary>
@@ -15,7 +16,7 @@ public sealed record SprayLimit
     /// <param name="below">Not below this temperature of the air, or <see langword="null"/>.</param>
     /// <param name="notOnDryPlants">Whether plants short of water must not be sprayed.</param>
     /// <param name="source">Who says so.</param>
-    /// <exception cref="ArgumentException">The limit limits nothing.</exception>
+    /// <exception cref="ArgumentException">The limit limits nothing: no plants are named and nothing else is set.</exception>
     public SprayLimit(IngredientClass subject, string plants, Temperature? above, Temperature? below, bool notOnDryPlants, Source source)
     {
         Subject = Guard.Defined(subject);
@@ -34,8 +35,8 @@ public sealed record SprayLimit
 
         NotOnDryPlants = notOnDryPlants;
         Source = Guard.NotNull(source);
-        if (above is null && below is null && !notOnDryPlants)
-            throw new ArgumentException("above was null and so were the others; allowed: at least one limit.", nameof(above));
+        if (IsNever && plants.Length == 0)
+            throw new ArgumentException("above was null and so were the others; allowed: at least one limit, or plants that are never sprayed.", nameof(above));
     }
 
     /// <summary>What is sprayed.</summary>
@@ -53,6 +54,10 @@ public sealed record SprayLimit
     /// <summary>Whether plants short of water must not be sprayed.</summary>
     public bool NotOnDryPlants { get; }
 
+    /// <summary>Whether these plants are never sprayed with it, in any weather.</summary>
+    [JsonIgnore]
+    public bool IsNever => Above is null && Below is null && !NotOnDryPlants;
+
     /// <summary>Who says so.</summary>
     public Source Source { get; }
 
@@ -64,7 +69,8 @@ public sealed record SprayLimit
     public bool Forbids(Temperature air, bool areShortOfWater)
     {
         double celsius = Guard.Finite(Boundary.Celsius(air), "°C", nameof(air));
-        return (Above is Temperature hot && celsius >= Boundary.Celsius(hot) - 1e-9)
+        return IsNever
+            || (Above is Temperature hot && celsius >= Boundary.Celsius(hot) - 1e-9)
             || (Below is Temperature cold && celsius < Boundary.Celsius(cold) - 1e-9)
             || (NotOnDryPlants && areShortOfWater);
     }
@@ -78,6 +84,7 @@ public sealed record SprayLimit
             .. Above is Temperature hot ? (string[])[$"not at or above {Display.QuantityText.Of(hot, Display.TextStyle.Default)}"] : [],
             .. Below is Temperature cold ? (string[])[$"not below {Display.QuantityText.Of(cold, Display.TextStyle.Default)}"] : [],
             .. NotOnDryPlants ? (string[])["not on plants short of water"] : [],
+            .. IsNever ? (string[])["never"] : [],
         ];
         string on = Plants.Length == 0 ? "" : $" on {Plants}";
         return $"{Subject}{on}: {string.Join(", ", parts)} [{Source}]";

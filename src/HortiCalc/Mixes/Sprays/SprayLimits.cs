@@ -19,6 +19,7 @@ public static class SprayLimits
         new SprayLimit(IngredientClass.Oil, "", Fahrenheit(90), null, true, SpraySources.CaliforniaMildewGarden),
         new SprayLimit(IngredientClass.Sulfur, "", Fahrenheit(90), null, false, SpraySources.CaliforniaMildewGarden),
         new SprayLimit(IngredientClass.Sulfur, "caneberry and strawberry", Fahrenheit(80), null, false, MixSources.CaliforniaOilAndSulfur),
+        new SprayLimit(IngredientClass.Sulfur, "apricot", null, null, false, MixSources.CaliforniaOilAndSulfur),
         new SprayLimit(IngredientClass.Sulfur, "", Fahrenheit(85), Fahrenheit(65), false, SpraySources.MildewColumn),
         new SprayLimit(IngredientClass.Sulfur, "", Fahrenheit(80), null, false, SpraySources.LiquidSulfurSeller),
         new SprayLimit(IngredientClass.Soap, "", Fahrenheit(90), null, false, MixSources.LeeCountySoap),
@@ -34,7 +35,7 @@ public static class SprayLimits
     /// <param name="ingredient">What is sprayed.</param>
     /// <param name="air">The temperature of the air.</param>
     /// <param name="areShortOfWater">Whether the plants are short of water.</param>
-    /// <returns>Every limit that does, those for certain plants too; empty where none does, which is no promise: the label decides.</returns>
+    /// <returns>Every limit that does, those for certain plants too (<see cref="SprayLimit.Plants"/>); empty where none does, which is no promise: the label decides.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is not finite.</exception>
     public static IReadOnlyList<SprayLimit> Against(MixIngredient ingredient, Temperature air, bool areShortOfWater)
     {

@@ -107,6 +107,14 @@ internal static class SpraySources
         null,
         "http://chestofbooks.com/gardening-horticulture/fruit/Manual-of-Fruit-Diseases/Formulae-For-Preparation-Bordeaux-Mixture.html");
 
+    public static readonly Source BordeauxBySpoons = new(
+        "bordeaux-by-spoons",
+        "Gardening: Bordeaux mix",
+        "garden page (New Zealand)",
+        2005,
+        "http://nzlandscapes.blogspot.com/2005/06/gardening-bordeaux-mix.html",
+        SourceKind.CommonPractice);
+
     public static readonly Source AustralianBordeaux = new(
         "bordeaux-one-percent",
         "Bordeaux of 1 % from copper sulfate and slaked lime",
