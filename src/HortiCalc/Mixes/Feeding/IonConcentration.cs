@@ -62,13 +62,11 @@ public sealed record IonConcentration
         return FromMilligrams(ion, Guard.NotNegative(Boundary.MilligramsPerLitre(mass), "mg/L", nameof(mass)), facts.ElementGramsPerMole);
     }
 
-    /// <summary>One line of text in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>nitrate 15 mmol/L</c>.</returns>
-    public override string ToString() => $"{IonFacts.Of(Ion).Name} {QuantityText.Number(MolesPerLitre * 1000, TextStyle.Default)} mmol/L";
-
     /// <summary>States an ion by its charge.</summary>
     /// <param name="ion">The ion; one with a charge.</param>
-    /// <param name="charge">The charge per volume without its sign.</param>
+    /// <param name="charge">
+    /// The charge per volume without its sign. Tables in Japan count phosphate as PO₄³⁻, three to the mole: give a third of their figure.
+    /// </param>
     /// <returns>The concentration.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ion is not a defined one.</exception>
     /// <exception cref="ArgumentException">The substance bears no charge.</exception>
@@ -79,6 +77,10 @@ public sealed record IonConcentration
             ? new IonConcentration(ion, Molarity.FromMolesPerLiter(charge.MilliequivalentsPerLitre / 1000 / perMole))
             : throw new ArgumentException($"{nameof(ion)} was {ion}, which bears no charge; allowed: one that does.", nameof(ion));
     }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>nitrate 15 mmol/L</c>.</returns>
+    public override string ToString() => $"{IonFacts.Of(Ion).Name} {QuantityText.Number(MolesPerLitre * 1000, TextStyle.Default)} mmol/L";
 
     internal double MolesPerLitre => Boundary.MolesPerLitre(Concentration);
 

@@ -36,6 +36,23 @@ public class FeedingEdges
     }
 
     [Fact]
+    public void NutrientPlan_ForNothing_IsRefused() => Refuses<ArgumentException>(
+        () => new NutrientPlan(SolutionIons.None, SolutionIons.None, []), "target", "names no ion");
+
+    [Fact]
+    public void InTanks_WithGypsum_IsRefused()
+    {
+        SolutionIons wanted = new(Millimoles(SolutionIon.Calcium, 1), Millimoles(SolutionIon.Sulfate, 1));
+        NutrientPlan plan = NutrientSolution.Plan(wanted, [new SaltOffer(NutrientSalts.CalciumSulfate)]);
+
+        Assert.Equal(172.2, plan.Amounts[0].Concentration.MilligramsPerLiter, 0.05);
+        Refuses<ArgumentException>(
+            () => plan.InTanks(Volume.FromLiters(10), MixRatio.OneIn(100), Temperature.FromDegreesCelsius(20)),
+            "tankA",
+            "calcium sulfate dihydrate, which hardly dissolves");
+    }
+
+    [Fact]
     public void SolutionIons_NamingAnIonTwice_AreRefused() => Refuses<ArgumentException>(
         () => new SolutionIons(Millimoles(SolutionIon.Nitrate, 1), Millimoles(SolutionIon.Nitrate, 2)), "concentrations", "Nitrate", "each ion once");
 
