@@ -61,6 +61,9 @@ internal static class FeedingCalculations
             SolutionIon ion = Parse<SolutionIon>(inputs, "ion");
             return ChargeOf(new IonConcentration(ion, solution[ion]), inputs);
         },
+        ["plan.salt-g-per-1000L"] = inputs => NutrientSolution
+            .Plan(Ions(inputs), [.. inputs["salts"].Split('|').Select(salt => new SaltOffer(NutrientSalts.FromKey(salt)))])
+            .Amounts.Single(amount => amount.Salt.Key == inputs["salt"]).For(Volume.FromCubicMeters(1)).Grams,
         ["salt.ion-mmolL"] = inputs => NutrientSolution
             .IonsOf([new SaltAmount(Salt(inputs), MassConcentration.FromMilligramsPerLiter(inputs.Number("salt_mgL")))])[Parse<SolutionIon>(inputs, "ion")]
             .MillimolesPerLiter,

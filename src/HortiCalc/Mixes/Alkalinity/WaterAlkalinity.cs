@@ -17,7 +17,7 @@ namespace HortiCalc.Mixes;
 /// <example><code>
 /// VolumetricCharge alkalinity = WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(250));
 /// double milliequivalents = alkalinity.MilliequivalentsPerLitre;   // 5.0
-/// VolumetricCharge of12GermanDegrees = WaterAlkalinity.FromCalciumOxide(MassConcentration.FromMilligramsPerLiter(120));   // 4.28 meq/L
+/// VolumetricCharge twelveGermanDegrees = WaterAlkalinity.FromCalciumOxide(MassConcentration.FromMilligramsPerLiter(120));   // 4.28 meq/L
 /// </code></example>
 public static class WaterAlkalinity
 {

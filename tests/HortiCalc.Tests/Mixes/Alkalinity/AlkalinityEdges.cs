@@ -38,6 +38,33 @@ public class AlkalinityEdges
     }
 
     [Fact]
+    public void WaterAlkalinity_BelowZero_IsRefused()
+    {
+        MassConcentration negative = MassConcentration.FromMilligramsPerLiter(-1);
+        Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromCarbonate(negative), "asCarbonate", "-1 mg/L", "0 mg/L or more");
+        Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromCalciumOxide(negative), "asCalciumOxide", "-1 mg/L", "0 mg/L or more");
+    }
+
+    [Fact]
+    public void ToPh_OfTwoWaters_NeedsAcidForAlkalinityNotForPh()
+    {
+        // Waters of a lecture of the University of Concepción: the one of higher pH needs less than a quarter of the acid of the other, to pH 5.8.
+        Temperature warm = Temperature.FromDegreesCelsius(20);
+        double MillimolesFor(double meq, double ph) => AcidInjection
+            .ToPh(new SourceWater(Meq(meq), new Ph(ph), warm), AcidProducts.Nitric67, new Ph(5.8), GasExchange.Closed).Amount.MillimolesPerLiter;
+
+        Assert.True(MillimolesFor(6.2, 8.3) > 4 * MillimolesFor(1.42, 9.3));
+    }
+
+    [Fact]
+    public void ToAlkalinity_HalfAMilliequivalentLeft_IsNearTheSameLecturesPh()
+    {
+        // "5.3 to 5.5" for half a milliequivalent left, without saying of how much: so it is in waters of 5 to 6 meq/L, while the carbon dioxide stays.
+        SourceWater hard = new(Meq(5), new Ph(8), Temperature.FromDegreesCelsius(20));
+        Assert.InRange(AcidInjection.ToAlkalinity(hard, AcidProducts.Nitric67, Meq(0.5), GasExchange.Closed).Ph.Value, 5.3, 5.5);
+    }
+
+    [Fact]
     public void AcidProduct_ThatCannotBe_IsRefused()
     {
         Refuses<ArgumentOutOfRangeException>(() => new AcidProduct(WaterAcid.Nitric, MassFraction.FromPercent(101), null), "strength", "101", "100 % by mass");

@@ -129,7 +129,8 @@ public class AlkalinityProperties
     {
         VolumetricCharge alkalinity = VolumetricCharge.FromMilliequivalentsPerLitre(value.Get % 1000 / 100.0);
         return Near.Equal(WaterAlkalinity.FromCalciumCarbonate(WaterAlkalinity.ToCalciumCarbonate(alkalinity)).CentimolesPerLitre, alkalinity.CentimolesPerLitre)
-            && Near.Equal(WaterAlkalinity.FromBicarbonate(WaterAlkalinity.ToBicarbonate(alkalinity)).CentimolesPerLitre, alkalinity.CentimolesPerLitre);
+            && Near.Equal(WaterAlkalinity.FromBicarbonate(WaterAlkalinity.ToBicarbonate(alkalinity)).CentimolesPerLitre, alkalinity.CentimolesPerLitre)
+            && Near.Equal(WaterAlkalinity.FromCalciumOxide(WaterAlkalinity.ToCalciumOxide(alkalinity)).CentimolesPerLitre, alkalinity.CentimolesPerLitre);
     }
 
     [Property]
