@@ -58,7 +58,10 @@ internal static class SprayCalculations
         // Contact and seed.
         ["contact.level-mgL"] = inputs => Record(inputs).Low.MilligramsPerLiter,
         ["contact.level-high-mgL"] = inputs => Record(inputs).High.MilligramsPerLiter,
+        ["contact.level-percent"] = inputs => Record(inputs).Low.GramsPerLiter / 10,
+        ["contact.level-high-percent"] = inputs => Record(inputs).High.GramsPerLiter / 10,
         ["contact.minutes"] = inputs => Record(inputs).Time!.Value.Minutes,
+        ["contact.seconds"] = inputs => Record(inputs).Time!.Value.Seconds,
         ["hot-water.F"] = inputs => Bath(inputs).Water.DegreesFahrenheit,
         ["hot-water.minutes"] = inputs => Bath(inputs).Time.Minutes,
 

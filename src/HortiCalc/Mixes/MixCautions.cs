@@ -80,6 +80,30 @@ internal static class MixCautions
         "Alcohol and its vapour catch fire easily: keep it from flames, sparks and hot engines, and let tools dry before anything is lit.",
         MixSources.IsopropylAlcohol);
 
+    public static readonly Caution PeroxideAndVinegar = new(
+        "hazard.peroxide-and-vinegar",
+        CautionLevel.Danger,
+        "Hydrogen peroxide and vinegar in one vessel make peracetic acid, which burns skin, eyes and lungs.",
+        MixSources.FireProtection);
+
+    public static readonly Caution PeroxideCorrodes = new(
+        "peroxide.corrodes",
+        CautionLevel.Care,
+        "Peroxide and peracetic acid corrode aluminium, copper, brass and zinc and bleach cloth and skin; rinse what was treated.",
+        SanitisingSources.PeroxideOnBenches);
+
+    public static readonly Caution SoapAndQuaternaryAmmonium = new(
+        "hazard.soap-and-quaternary-ammonium",
+        CautionLevel.Care,
+        "Soap left on a surface inactivates quaternary ammonium disinfectants; rinse between the two.",
+        MixSources.GreenhouseCleaning);
+
+    public static readonly Caution QuaternaryAmmoniumWithWaterOnly = new(
+        "quaternary-ammonium.with-water-only",
+        CautionLevel.Danger,
+        "Mix quaternary ammonium with water only; the concentrate burns eyes and skin.",
+        SanitisingSources.QuaternaryLabel);
+
     public static readonly Caution Bees = new(
         "foliar.bees",
         CautionLevel.Care,
@@ -165,6 +189,15 @@ internal static class MixCautions
         NeverWithAcid, NeverWithAmmonia, NeverWithAlcohol, NeverWithOthers, Ventilate, ProtectSkinAndEyes, MakeFresh, Corrodes, LabelDecides,
     ];
 
+    /// <summary>What goes with every alcohol.</summary>
+    public static readonly IReadOnlyList<Caution> Alcohol = [Flammable, NeverWithAlcohol, Ventilate, ProtectSkinAndEyes, LabelDecides];
+
+    /// <summary>What goes with hydrogen peroxide and peracetic acid.</summary>
+    public static readonly IReadOnlyList<Caution> Peroxide = [PeroxideAndVinegar, Ventilate, ProtectSkinAndEyes, PeroxideCorrodes, LabelDecides];
+
+    /// <summary>What goes with quaternary ammonium.</summary>
+    public static readonly IReadOnlyList<Caution> QuaternaryAmmonium = [QuaternaryAmmoniumWithWaterOnly, SoapAndQuaternaryAmmonium, ProtectSkinAndEyes, LabelDecides];
+
     /// <summary>What goes with every mix sprayed on leaves.</summary>
     public static readonly IReadOnlyList<Caution> Foliar = [TestFirst, NoHeatOrDrought, Bees, Drift, ProtectSkinAndEyes, LabelDecides];
 
@@ -176,4 +209,16 @@ internal static class MixCautions
 
     /// <summary>What goes with every mix that holds oil.</summary>
     public static readonly IReadOnlyList<Caution> Oil = [.. Foliar, OilAndSulfur, OilInCold];
+
+    /// <summary>What goes with a disinfectant, by its class.</summary>
+    public static IReadOnlyList<Caution> OfDisinfectant(MixIngredient agent)
+    {
+        if (agent.Classes.Contains(IngredientClass.Hypochlorite))
+            return Bleach;
+        if (agent.Classes.Contains(IngredientClass.HydrogenPeroxide))
+            return Peroxide;
+        if (agent.Classes.Contains(IngredientClass.QuaternaryAmmonium))
+            return QuaternaryAmmonium;
+        return agent.Classes.Contains(IngredientClass.Alcohol) ? Alcohol : [Ventilate, ProtectSkinAndEyes, LabelDecides];
+    }
 }

@@ -72,6 +72,37 @@ public class SanitisingTests
             HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(5.25)))).ParamName);
     }
 
+    /// <summary>A level to mix is a mix: it carries what its agent must not meet, and the label first.</summary>
+    [Fact]
+    public void ContactTimes_EachRecord_CarriesTheCautionsOfItsAgent() => Assert.All(ContactTimes.All, record =>
+    {
+        string[] codes = [.. record.Cautions.Select(caution => caution.Code)];
+        IReadOnlyList<IngredientClass> classes = record.Agent.Classes;
+        Assert.Contains("mix.label-decides", codes);
+        Assert.Contains("mix.protect-skin-and-eyes", codes);
+        Assert.Equal(classes.Contains(IngredientClass.Hypochlorite), codes.Contains("bleach.never-with-acid"));
+        Assert.Equal(classes.Contains(IngredientClass.HydrogenPeroxide), codes.Contains("hazard.peroxide-and-vinegar"));
+        Assert.Equal(classes.Contains(IngredientClass.QuaternaryAmmonium), codes.Contains("hazard.soap-and-quaternary-ammonium"));
+        Assert.Equal(record.Use == MixUse.FoodSurfaces, codes.Contains("mix.food-surfaces"));
+    });
+
+    [Theory]
+    [InlineData("hydrogen-peroxide", 2)]
+    [InlineData("peracetic-acid", 6)]
+    [InlineData("quaternary-ammonium", 2)]
+    [InlineData("bleach", 14)]
+    public void ContactTimes_EachAgent_HasRecords(string agent, int count) =>
+        Assert.Equal(count, ContactTimes.All.Count(record => record.Agent.Key == agent));
+
+    /// <summary>The stronger the peracetic acid, the sooner the same conidia die, and grey mould outlasts green mould.</summary>
+    [Fact]
+    public void ContactTimes_ConidiaInPeraceticAcid_DieSoonerInMoreOfIt()
+    {
+        Duration Time(string key) => ContactTimes.All.Single(record => record.Key == "contact.peracetic-" + key).Time!.Value;
+        Assert.True(Time("botrytis-500") < Time("botrytis-100") && Time("penicillium-500") < Time("penicillium-100"));
+        Assert.True(Time("penicillium-100") < Time("botrytis-100") && Time("penicillium-500") < Time("botrytis-500"));
+    }
+
     [Fact]
     public void ContactRecord_MadeFromAProduct_IsItsLevel()
     {

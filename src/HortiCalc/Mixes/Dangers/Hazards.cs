@@ -32,11 +32,7 @@ public static class Hazards
             IngredientClass.HydrogenPeroxide,
             IngredientClass.AceticAcid,
             "peracetic acid",
-            new Caution(
-                "hazard.peroxide-and-vinegar",
-                CautionLevel.Danger,
-                "Hydrogen peroxide and vinegar in one vessel make peracetic acid, which burns skin, eyes and lungs.",
-                MixSources.FireProtection)),
+            MixCautions.PeroxideAndVinegar),
         new DangerousPair(
             IngredientClass.ConcentratedHydrogenPeroxide,
             IngredientClass.Pesticide,
@@ -51,11 +47,7 @@ public static class Hazards
             IngredientClass.Soap,
             IngredientClass.QuaternaryAmmonium,
             "the disinfectant is inactivated",
-            new Caution(
-                "hazard.soap-and-quaternary-ammonium",
-                CautionLevel.Care,
-                "Soap left on a surface inactivates quaternary ammonium disinfectants; rinse between the two.",
-                MixSources.GreenhouseCleaning)),
+            MixCautions.SoapAndQuaternaryAmmonium),
         new DangerousPair(
             IngredientClass.LimeSulfur,
             IngredientClass.Acid,

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
@@ -48,6 +49,9 @@ public sealed record ContactRecord
 
         Rinse = Guard.Defined(rinse);
         Source = Guard.NotNull(source);
+        Cautions = ValueList<Caution>.Of(use == MixUse.FoodSurfaces
+            ? [.. MixCautions.OfDisinfectant(agent), MixCautions.FoodSurfaces]
+            : MixCautions.OfDisinfectant(agent));
     }
 
     /// <summary>A short stable name.</summary>
@@ -76,6 +80,10 @@ public sealed record ContactRecord
 
     /// <summary>Who says so.</summary>
     public Source Source { get; }
+
+    /// <summary>What to take care of, by what is used.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<Caution> Cautions { get; }
 
     /// <summary>The concentrate and water for a batch at the low end of the record, or at the high end.</summary>
     /// <param name="total">The volume of the finished mix; more than 0.</param>

@@ -6,7 +6,8 @@ namespace HortiCalc.Mixes;
 
 /// <summary>Published levels and contact times: pots, tools, benches, food surfaces, seed and the irrigation line.</summary>
 /// <remarks>
-/// Chlorine levels are free or available chlorine. Clean first: soil and plant remains use the disinfectant up. On seed, chlorine reaches only
+/// Chlorine levels are free or available chlorine; peroxide by per cent is taken as grams in 100 mL, as bottles of 3 % are labelled (30 mg/mL).
+/// A time belongs to its own level and was often taken on clean things in the laboratory. Clean first: soil and plant remains use the disinfectant up. On seed, chlorine reaches only
 /// what sits on the coat (Ohio State HYG-5818). The label decides wherever there is one.
 /// </remarks>
 /// <example><code>
@@ -30,9 +31,42 @@ public static class ContactTimes
         Chlorine("line-phytophthora-zoospores", "zoospores of seven kinds of Phytophthora in water", MixUse.IrrigationLine, 2, 2, RinseAdvice.NotStated, SanitisingSources.Phytophthora),
         Chlorine("line-niasa", "irrigation water of nurseries, free chlorine left after the time", MixUse.IrrigationLine, 2, 20, RinseAdvice.NotStated, SanitisingSources.AustralianNurseries),
         Chlorine("seed-pacific-bulb", "seed, one part of 5 % bleach to nineteen", MixUse.Seed, 2500, 10, RinseAdvice.Rinse, SanitisingSources.BulbSeed),
+        Chlorine("food-california", "food surfaces, by law", MixUse.FoodSurfaces, 100, 0.5, RinseAdvice.NotStated, SanitisingSources.CaliforniaFoodLaw),
+        Chlorine(
+            "food-maine",
+            "food surfaces, pH 10 or less and 38 °C, or pH 8 or less and 24 °C",
+            MixUse.FoodSurfaces,
+            50,
+            7.0 / 60,
+            RinseAdvice.NotStated,
+            SanitisingSources.MaineFoodCode),
+        Of("food-quaternary-california", "food surfaces, quaternary ammonium, by law", MixUse.FoodSurfaces, MixIngredients.QuaternaryAmmonium, 200, 200, Duration.FromMinutes(1), SanitisingSources.CaliforniaFoodLaw),
         Of("food-quaternary", "food surfaces, quaternary ammonium", MixUse.FoodSurfaces, MixIngredients.QuaternaryAmmonium, 200, 400, null, SanitisingSources.Alaska),
         Of("wash-peracetic", "produce wash, peracetic acid", MixUse.FoodSurfaces, MixIngredients.PeraceticAcid, 27, 96, null, SanitisingSources.VermontSanitisers),
         Of("hard-peracetic", "hard surfaces, peracetic acid", MixUse.Surfaces, MixIngredients.PeraceticAcid, 147, 500, null, SanitisingSources.VermontSanitisers),
+        Conidia("botrytis-100", "Botrytis cinerea", 100, Duration.FromMinutes(5.4)),
+        Conidia("penicillium-100", "Penicillium digitatum", 100, Duration.FromMinutes(2.4)),
+        Conidia("botrytis-500", "Botrytis cinerea", 500, Duration.FromSeconds(17.2)),
+        Conidia("penicillium-500", "Penicillium digitatum", 500, Duration.FromSeconds(9.8)),
+        Of(
+            "benches-peroxide",
+            "work surfaces, hydrogen peroxide of 3 to 6 %, slow to act",
+            MixUse.Benches,
+            MixIngredients.HydrogenPeroxide,
+            30_000,
+            60_000,
+            null,
+            SanitisingSources.PeroxideOnBenches,
+            RinseAdvice.Rinse),
+        Of(
+            "line-peroxide",
+            "lines and mats, hydrogen peroxide once a week, borne by most plants in tests",
+            MixUse.IrrigationLine,
+            MixIngredients.HydrogenPeroxide,
+            200,
+            200,
+            null,
+            SanitisingSources.PeroxideInWater),
     ]);
 
     /// <summary>What seed treatment with chlorine and heat reaches.</summary>
@@ -58,8 +92,26 @@ public static class ContactTimes
         return new ContactRecord("contact." + key, name, use, MixIngredients.HouseholdBleach, level, level, Duration.FromMinutes(minutes), rinse, source);
     }
 
+    private static ContactRecord Conidia(string key, string kind, double milligramsPerLitre, Duration time) => Of(
+        "peracetic-" + key,
+        $"conidia of {kind}, 95 % dead",
+        MixUse.Surfaces,
+        MixIngredients.PeraceticAcid,
+        milligramsPerLitre,
+        milligramsPerLitre,
+        time,
+        SanitisingSources.PeraceticConidia);
+
     private static ContactRecord Of(
-        string key, string name, MixUse use, MixIngredient agent, double lowMilligramsPerLitre, double highMilligramsPerLitre, Duration? time, Source source) => new(
+        string key,
+        string name,
+        MixUse use,
+        MixIngredient agent,
+        double lowMilligramsPerLitre,
+        double highMilligramsPerLitre,
+        Duration? time,
+        Source source,
+        RinseAdvice rinse = RinseAdvice.NotStated) => new(
             "contact." + key,
             name,
             use,
@@ -67,6 +119,6 @@ public static class ContactTimes
             MassConcentration.FromMilligramsPerLiter(lowMilligramsPerLitre),
             MassConcentration.FromMilligramsPerLiter(highMilligramsPerLitre),
             time,
-            RinseAdvice.NotStated,
+            rinse,
             source);
 }

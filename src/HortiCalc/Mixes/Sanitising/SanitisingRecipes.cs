@@ -115,7 +115,20 @@ public static class SanitisingRecipes
         null,
         RinseAdvice.DoNotRinse,
         MixSources.PennState,
-        [MixCautions.Flammable, MixCautions.NeverWithAlcohol, MixCautions.Ventilate, MixCautions.ProtectSkinAndEyes, MixCautions.LabelDecides]);
+        MixCautions.Alcohol);
+
+    /// <summary>Hydrogen peroxide of 3 %, as it is, on work surfaces; slow to act, and rinsed off. University of Iowa.</summary>
+    /// <remarks>The source gives no time, and says that 3 to 6 % act slowly and are limited as germicides.</remarks>
+    public static MixRecipe BenchesPeroxideIowa { get; } = new(
+        "sanitise.iowa-peroxide",
+        "3 % hydrogen peroxide, undiluted (Iowa)",
+        [MixUse.Benches, MixUse.Surfaces],
+        DoseBasis.FinishedMix,
+        [new VolumeDose(MixIngredients.HydrogenPeroxide, VolumeConcentration.FromPercent(100), VolumeConcentration.FromPercent(100))],
+        null,
+        RinseAdvice.Rinse,
+        SanitisingSources.PeroxideOnBenches,
+        MixCautions.Peroxide);
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<MixRecipe> All { get; } = ValueList<MixRecipe>.Of(
@@ -129,6 +142,7 @@ public static class SanitisingRecipes
         SurfacesFiveTablespoons,
         FoodSurfacesOneTablespoon,
         ToolsAlcoholPennState,
+        BenchesPeroxideIowa,
     ]);
 
     private static MixRecipe OfBleach(

@@ -128,4 +128,46 @@ internal static class SanitisingSources
         null,
         null,
         SourceKind.FromMemory);
+
+    public static readonly Source CaliforniaFoodLaw = new(
+        "california-health-and-safety-114099-6",
+        "Health and Safety Code, section 114099.6: manual sanitization",
+        "State of California",
+        null,
+        "https://california.public.law/codes/ca_health_and_safety_code_section_114099.6");
+
+    public static readonly Source MaineFoodCode = new(
+        "maine-food-code-4-703-11",
+        "Maine Food Code, chapter 200, section 4-703.11: hot water and chemical",
+        "State of Maine",
+        null,
+        "https://casetext.com/regulation/maine-administrative-code/department-10-department-of-health-and-human-services/division-144-department-of-health-and-human-services-general/chapter-200-maine-food-code-chapter-200-is-a-joint-chapter-with-01-001-the-department-of-agriculture-food-and-rural-resources-ch-331/chapter-4-equipment-utensils-andlinens/section-144-200-4-7-sanitization-of-equipment-and-utensils");
+
+    public static readonly Source PeraceticConidia = new(
+        "smilanick-2016",
+        "Quantification of the mortality of conidia of Botrytis cinerea and Penicillium digitatum in peracetic acid",
+        "American Phytopathological Society, J. Smilanick and L. Grant",
+        2016,
+        "http://www.apsnet.org/meetings/Documents/2016_meeting_abstracts/aps2016_303.htm");
+
+    public static readonly Source PeroxideInWater = new(
+        "pcs-peroxides-in-water",
+        "The use of peroxides for water disinfection in horticulture",
+        "Research Centre for Ornamental Plants (PCS), Belgium, for FERTINNOWA",
+        null,
+        "https://www.fertinnowa.com/technologies/use-peroxides-water-disinfection-horticulture/");
+
+    public static readonly Source PeroxideOnBenches = new(
+        "iowa-peroxide-and-peracids",
+        "Hydrogen peroxide and peracids, 8.2.5",
+        "University of Iowa, Environmental Health and Safety",
+        null,
+        "https://ehs.research.uiowa.edu/825-hydrogen-peroxide-and-peracids");
+
+    public static readonly Source QuaternaryLabel = new(
+        "quaternary-ammonium-label-1677-43",
+        "Label of a quaternary ammonium sanitizer of 10 %, EPA registration 1677-43",
+        "label archive of Washington State University",
+        2010,
+        "https://vdocument.in/deodorizing-questar-qac-net-contents-55-us-cru66cahewsuedupicolpdfwa39946pdfquestar.html");
 }
