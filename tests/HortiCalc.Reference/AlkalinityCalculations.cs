@@ -20,6 +20,10 @@ internal static class AlkalinityCalculations
         ["alkalinity.caco3-from-carbonates"] = inputs => WaterAlkalinity.ToCalciumCarbonate(
             WaterAlkalinity.FromCarbonate(MassConcentration.FromMilligramsPerLiter(inputs.Number("co3_mgL")))
             + WaterAlkalinity.FromBicarbonate(MassConcentration.FromMilligramsPerLiter(inputs.Number("hco3_mgL")))).MilligramsPerLiter,
+        ["alkalinity.caco3-from-titration"] = inputs => WaterAlkalinity.ToCalciumCarbonate(WaterAlkalinity.FromTitration(
+            Volume.FromMilliliters(inputs.Number("acid_mL")),
+            VolumetricCharge.FromMilliequivalentsPerLitre(inputs.Number("acid_meqL")),
+            Volume.FromMilliliters(inputs.Number("sample_mL")))).MilligramsPerLiter,
         ["alkalinity.meqL-from-german-degrees"] = inputs => GermanDegrees(inputs).MilliequivalentsPerLitre,
         ["alkalinity.hco3-from-german-degrees"] = inputs => WaterAlkalinity.ToBicarbonate(GermanDegrees(inputs)).MilligramsPerLiter,
         ["alkalinity.caco3-from-german-degrees"] = inputs => WaterAlkalinity.ToCalciumCarbonate(GermanDegrees(inputs)).MilligramsPerLiter,

@@ -54,6 +54,16 @@ public static class WaterAlkalinity
     public static VolumetricCharge FromCalciumOxide(MassConcentration asCalciumOxide) => VolumetricCharge.FromMilliequivalentsPerLitre(
         Guard.NotNegative(Boundary.MilligramsPerLitre(asCalciumOxide), "mg/L", nameof(asCalciumOxide)) / CalciumOxideGramsPerEquivalent);
 
+    /// <summary>The alkalinity that a titration or a drop test found.</summary>
+    /// <param name="acid">The acid used to the end point; 0 or more.</param>
+    /// <param name="strength">The charge that the acid takes per volume of it: 20 meq/L for 0.02 N, which is 0.01 mol/L of sulfuric acid.</param>
+    /// <param name="sample">The water titrated; more than 0.</param>
+    /// <returns>The charge per volume of water. The end point itself takes 0.03 meq/L of it at pH 4.5 and 0.05 at pH 4.3.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A volume is outside what is allowed.</exception>
+    public static VolumetricCharge FromTitration(Volume acid, VolumetricCharge strength, Volume sample) => VolumetricCharge.FromMilliequivalentsPerLitre(
+        strength.MilliequivalentsPerLitre * Guard.NotNegative(Boundary.Litres(acid), "L", nameof(acid))
+        / Guard.Positive(Boundary.Litres(sample), "L", nameof(sample)));
+
     /// <summary>What a report in calcium carbonate would say.</summary>
     /// <param name="alkalinity">The charge per volume.</param>
     /// <returns>The figure as calcium carbonate.</returns>

@@ -44,6 +44,9 @@ public sealed record IonConcentration
     /// <param name="ion">The ion.</param>
     /// <param name="mass">The mass of the ion per volume; 0 or more.</param>
     /// <returns>The concentration.</returns>
+    /// <remarks>
+    /// Analyses state phosphate as PO₄, which weighs 2 % less than H₂PO₄: give its phosphorus, 0.326 of it, to <see cref="FromElement"/>.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The ion is not a defined one, or the mass is negative or not finite.</exception>
     public static IonConcentration FromMass(SolutionIon ion, MassConcentration mass) => FromMilligrams(
         ion, Guard.NotNegative(Boundary.MilligramsPerLitre(mass), "mg/L", nameof(mass)), IonFacts.Of(Guard.Defined(ion)).GramsPerMole);

@@ -43,6 +43,9 @@ public class AlkalinityEdges
         MassConcentration negative = MassConcentration.FromMilligramsPerLiter(-1);
         Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromCarbonate(negative), "asCarbonate", "-1 mg/L", "0 mg/L or more");
         Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromCalciumOxide(negative), "asCalciumOxide", "-1 mg/L", "0 mg/L or more");
+        Volume cup = Volume.FromMilliliters(50);
+        Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromTitration(-cup, Meq(20), cup), "acid", "-0.05 L", "0 L or more");
+        Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromTitration(cup, Meq(20), Volume.Zero), "sample", "0 L", "greater than 0");
     }
 
     [Fact]
