@@ -21,7 +21,7 @@ public static class NutrientSalts
     public static NutrientSalt CalciumNitrate { get; } = Make(
         "calcium-nitrate", "calcium nitrate tetrahydrate", "Ca(NO3)2.4H2O", (SolutionIon.Calcium, 1), (SolutionIon.Nitrate, 2));
 
-    /// <summary>Calcium nitrate, greenhouse grade, 5Ca(NO3)2.NH4NO3.10H2O. The double salt that fertiliser grade mostly is: 15.5 % nitrogen, 19 % calcium.</summary>
+    /// <summary>Calcium nitrate, greenhouse grade, 5Ca(NO3)2.NH4NO3.10H2O. The double salt that fertiliser grade mostly is: 15.5 % nitrogen, 18.5 % calcium, where labels say 19.</summary>
     public static NutrientSalt GreenhouseCalciumNitrate { get; } = Make(
         "greenhouse-calcium-nitrate", "calcium nitrate, greenhouse grade", "5Ca(NO3)2.NH4NO3.10H2O", (SolutionIon.Calcium, 5), (SolutionIon.Ammonium, 1), (SolutionIon.Nitrate, 11));
 

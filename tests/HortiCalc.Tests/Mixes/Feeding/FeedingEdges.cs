@@ -210,10 +210,12 @@ public class FeedingEdges
     [Fact]
     public void FeedGrade_ThatIsNone_IsRefused()
     {
-        foreach (string text in new[] { "20-10", "20-10-20-5", "a-b-c", "-1-2-3", "0-0-0", "120-0-0", "20,5-10-20" })
+        foreach (string text in new[] { "20-10", "20-10-20-5", "a-b-c", "-1-2-3", "0-0-0", "120-0-0", "40-40-40", "20,5-10-20" })
             Assert.Contains("grade", Assert.Throws<FormatException>(() => FeedGrade.Parse(text)).Message, StringComparison.Ordinal);
         Refuses<ArgumentOutOfRangeException>(
             () => new FeedGrade(MassFraction.FromPercent(10), MassFraction.FromPercent(101), MassFraction.Zero), "phosphate", "101 % by mass");
+        Refuses<ArgumentOutOfRangeException>(
+            () => new FeedGrade(MassFraction.FromPercent(40), MassFraction.FromPercent(40), MassFraction.FromPercent(40)), "nitrogen", "120 %", "100 % or less");
         Assert.Equal("12.5-0-44", FeedGrade.Parse("12.5-0-44").ToString());
         Assert.Equal("12,5-0-44", FeedGrade.Parse("12.5-0-44").ToString(null, CultureInfo.GetCultureInfo("de-DE")));
     }
