@@ -215,7 +215,8 @@ public class AlkalinityEdges
     {
         AcidDose dose = AcidInjection.ToAlkalinity(
             Well, AcidProducts.Sulfuric93, WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(150)), GasExchange.Closed);
-        Assert.StartsWith("57.4 mL in 1 m³ of sulfuric acid 93 %: pH 6.46, alkalinity 3 meq/L; ", dose.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("sulfuric acid 93 %, 57.4 mL to 1 m³ of water: pH 6.46, alkalinity 3 meq/L; ", dose.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("sulfuric acid 93 %, 4.41 tsp to 100 gal (US) of water: pH 6.46, ", dose.ToString("U", null), StringComparison.Ordinal);
         Assert.Contains("gal (US)", dose.ToString("U", null).Replace("cu ft", "gal (US)", StringComparison.Ordinal).Replace("cu yd", "gal (US)", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Throws<FormatException>(() => dose.ToString("Z", null));
     }
