@@ -15,6 +15,20 @@ internal static class AlkalinityCalculations
             WaterAlkalinity.ToCalciumCarbonate(VolumetricCharge.FromMilliequivalentsPerLitre(inputs.Number("meqL"))).MilligramsPerLiter,
         ["alkalinity.hco3-from-meqL"] = inputs =>
             WaterAlkalinity.ToBicarbonate(VolumetricCharge.FromMilliequivalentsPerLitre(inputs.Number("meqL"))).MilligramsPerLiter,
+        ["alkalinity.hco3-from-caco3"] = inputs =>
+            WaterAlkalinity.ToBicarbonate(WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(inputs.Number("caco3_mgL")))).MilligramsPerLiter,
+        ["alkalinity.caco3-from-carbonates"] = inputs => WaterAlkalinity.ToCalciumCarbonate(
+            WaterAlkalinity.FromCarbonate(MassConcentration.FromMilligramsPerLiter(inputs.Number("co3_mgL")))
+            + WaterAlkalinity.FromBicarbonate(MassConcentration.FromMilligramsPerLiter(inputs.Number("hco3_mgL")))).MilligramsPerLiter,
+        ["alkalinity.caco3-from-titration"] = inputs => WaterAlkalinity.ToCalciumCarbonate(WaterAlkalinity.FromTitration(
+            Volume.FromMilliliters(inputs.Number("acid_mL")),
+            VolumetricCharge.FromMilliequivalentsPerLitre(inputs.Number("acid_meqL")),
+            Volume.FromMilliliters(inputs.Number("sample_mL")))).MilligramsPerLiter,
+        ["alkalinity.meqL-from-german-degrees"] = inputs => GermanDegrees(inputs).MilliequivalentsPerLitre,
+        ["alkalinity.hco3-from-german-degrees"] = inputs => WaterAlkalinity.ToBicarbonate(GermanDegrees(inputs)).MilligramsPerLiter,
+        ["alkalinity.caco3-from-german-degrees"] = inputs => WaterAlkalinity.ToCalciumCarbonate(GermanDegrees(inputs)).MilligramsPerLiter,
+        ["alkalinity.german-degrees-from-caco3"] = inputs => WaterAlkalinity.ToCalciumOxide(
+            WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(inputs.Number("caco3_mgL")))).MilligramsPerLiter / 10,
         ["alkalinity-target.low-meqL"] = inputs => Target(inputs).Low.MilliequivalentsPerLitre,
         ["alkalinity-target.high-meqL"] = inputs => Target(inputs).High.MilliequivalentsPerLitre,
         ["alkalinity-target.low-caco3"] = inputs => Target(inputs).LowAsCalciumCarbonate.MilligramsPerLiter,
@@ -63,6 +77,11 @@ internal static class AlkalinityCalculations
             GasExchange.Closed)),
         ["acid.element-for-alkalinity-mgL"] = inputs => ElementOf(ToAlkalinity(inputs)),
         ["acid.element-of-product-gL"] = inputs => GramsOfElementPerMole(inputs) * Acid(inputs).Molarity!.Value.MolesPerLiter,
+        ["acid.element-of-product-pct"] = inputs =>
+        {
+            AcidDose dose = AcidInjection.Add(Water(inputs), Acid(inputs), Molarity.FromMillimolesPerLiter(1), GasExchange.Closed);
+            return 100 * ElementOf(dose) / dose.ProductMass.MilligramsPerLiter;
+        },
         ["acid.hydrogens"] = inputs => Acid(inputs).HydrogensPerMole(
             new Ph(inputs.Number("ph")), Celsius(inputs), Molarity.FromMolesPerLiter(inputs.Number("ionic_strength_molL"))),
         ["acid.mmol-to-ph"] = inputs => AcidInjection.ToPh(
@@ -71,6 +90,9 @@ internal static class AlkalinityCalculations
         ["acid.ph-after"] = inputs => AcidInjection.Add(
             Water(inputs), Acid(inputs), Molarity.FromMillimolesPerLiter(inputs.Number("acid_mmolL")), Exchange(inputs)).Ph.Value,
     };
+
+    private static VolumetricCharge GermanDegrees(Inputs inputs) =>
+        WaterAlkalinity.FromCalciumOxide(MassConcentration.FromMilligramsPerLiter(10 * inputs.Number("degrees")));
 
     private static GasExchange Exchange(Inputs inputs) => inputs.Has("open") ? GasExchange.OpenToAir : GasExchange.Closed;
 

@@ -35,7 +35,50 @@ internal static class FeedingCalculations
             MassConcentration.FromMilligramsPerLiter(inputs.Number("nitrogen_mgL")),
             ElectricConductivity.Zero).Value.MillisiemensPerCentimeter,
 
+        ["feed.rate-oz"] = inputs => RateOf(inputs, Volume.FromUsGallons(inputs.Number("feed_gal"))).Ounces,
+        ["feed.stock-mL"] = inputs =>
+        {
+            MassConcentration rate = Feeding.RateFor(
+                FeedGrade.Parse(inputs["grade"]), NutrientElement.Nitrogen, MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL")));
+            return 1000 * inputs.Number("feed_L") * rate.GramsPerLiter / inputs.Number("stock_gL");
+        },
+
+        // Products by label, grade:g/1000 L (or oxide in percent:g/1000 L), joined by a bar, to milliequivalents.
+        ["feed.products-meqL"] = inputs =>
+        {
+            SolutionIon ion = Parse<SolutionIon>(inputs, "ion");
+            double milligramsPerLitre = Parts(inputs["products"]).Sum(product => inputs.Has("oxide")
+                ? product.Number * NutrientOxides.ToElement(Parse<NutrientOxide>(inputs, "oxide"), MassFraction.FromPercent(Number(product.Name))).DecimalFractions
+                : ElementOf(Feeding.StrengthOf(FeedGrade.Parse(product.Name), MassConcentration.FromMilligramsPerLiter(product.Number)), ion));
+            return ChargeOf(IonConcentration.FromElement(ion, MassConcentration.FromMilligramsPerLiter(milligramsPerLitre)), inputs);
+        },
+
         // Salts by molar mass.
+        ["salt.recipe-meqL"] = inputs =>
+        {
+            SolutionIons solution = NutrientSolution.IonsOf([.. Parts(inputs["salts"]).Select(one =>
+                new SaltAmount(NutrientSalts.FromKey(one.Name), MassConcentration.FromMilligramsPerLiter(one.Number)))]);
+            SolutionIon ion = Parse<SolutionIon>(inputs, "ion");
+            return ChargeOf(new IonConcentration(ion, solution[ion]), inputs);
+        },
+        ["plan.salt-g-per-1000L"] = inputs => NutrientSolution
+            .Plan(Ions(inputs), [.. inputs["salts"].Split('|').Select(salt => new SaltOffer(NutrientSalts.FromKey(salt)))])
+            .Amounts.Single(amount => amount.Salt.Key == inputs["salt"]).For(Volume.FromCubicMeters(1)).Grams,
+        ["salt.ion-mmolL"] = inputs => NutrientSolution
+            .IonsOf([new SaltAmount(Salt(inputs), MassConcentration.FromMilligramsPerLiter(inputs.Number("salt_mgL")))])[Parse<SolutionIon>(inputs, "ion")]
+            .MillimolesPerLiter,
+        ["salt.rate-gL"] = inputs => inputs.Number("target_mgL") / 1000 / Share(inputs, Salt(inputs), "element"),
+        ["salt.element-beside-mgL"] = inputs =>
+            inputs.Number("target_mgL") / Share(inputs, Salt(inputs), "element") * Share(inputs, Salt(inputs), "beside"),
+        ["salt.element-of-mass-mgL"] = inputs => NutrientSolution
+            .IonsOf([new SaltAmount(Salt(inputs), MassConcentration.FromMilligramsPerLiter(inputs.Number("salt_mgL")))])
+            .Element(Parse<NutrientElement>(inputs, "element")).MilligramsPerLiter,
+        ["salt.grams-for-ion"] = inputs => new SaltAmount(
+            Salt(inputs),
+            MassConcentration.FromMilligramsPerLiter(
+                IonConcentration.FromMass(Parse<SolutionIon>(inputs, "ion"), MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL")))
+                    .OfElement.MilligramsPerLiter / Share(inputs, Salt(inputs), "element")))
+            .For(Volume.FromLiters(inputs.Number("volume_L"))).Grams,
         ["salt.share-pct"] = inputs => Salt(inputs).Share(Parse<NutrientElement>(inputs, "element")).Percent,
         ["salt.share-as-oxide-pct"] = inputs => NutrientOxides.FromElement(
             Parse<NutrientOxide>(inputs, "oxide"), Salt(inputs).Share(Parse<NutrientElement>(inputs, "element"))).Percent,
@@ -89,9 +132,36 @@ internal static class FeedingCalculations
     internal static T Parse<T>(Inputs inputs, string name)
         where T : struct, Enum => Enum.Parse<T>(inputs[name]);
 
-    private static NutrientSalt Salt(Inputs inputs) => inputs.Has("purity_pct")
-        ? NutrientSalts.FromKey(inputs["salt"]).WithPurity(MassFraction.FromPercent(inputs.Number("purity_pct")))
-        : NutrientSalts.FromKey(inputs["salt"]);
+    private static NutrientSalt Salt(Inputs inputs)
+    {
+        NutrientSalt salt = NutrientSalts.FromKey(inputs["salt"]);
+
+        // Another formula of the same ions, as without its water.
+        if (inputs.Has("formula"))
+            salt = new NutrientSalt(salt.Key, salt.Name, inputs["formula"], salt.Ions, salt.Purity);
+        return inputs.Has("purity_pct") ? salt.WithPurity(MassFraction.FromPercent(inputs.Number("purity_pct"))) : salt;
+    }
+
+    private static double Share(Inputs inputs, NutrientSalt salt, string name) => salt.Share(Parse<NutrientElement>(inputs, name)).DecimalFractions;
+
+    private static Mass RateOf(Inputs inputs, Volume feed) => Mass.FromKilograms(feed.CubicMeters * Feeding.RateFor(
+        FeedGrade.Parse(inputs["grade"]), NutrientElement.Nitrogen, MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).KilogramsPerCubicMeter);
+
+    private static IEnumerable<(string Name, double Number)> Parts(string text) =>
+        text.Split('|').Select(one => one.Split(':')).Select(one => (one[0], Number(one[1])));
+
+    private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static double ElementOf(FeedStrength feed, SolutionIon ion) => ion switch
+    {
+        SolutionIon.Nitrate => feed.Nitrogen.MilligramsPerLiter,
+        SolutionIon.DihydrogenPhosphate => feed.Phosphorus.MilligramsPerLiter,
+        _ => feed.Potassium.MilligramsPerLiter,
+    };
+
+    // Some tables count phosphate as PO4, three to the mole.
+    private static double ChargeOf(IonConcentration ion, Inputs inputs) =>
+        ion.Charge.MilliequivalentsPerLitre * (inputs.Has("phosphate_counted_as") ? inputs.Number("phosphate_counted_as") : 1);
 
     private static NutrientFormula Formula(Inputs inputs) => inputs["formula"] switch
     {

@@ -134,11 +134,11 @@ public sealed record AcidDose : IFormattable, IDisplayable
     {
         TextStyle style = TextStyle.Parse(format, formatProvider);
         string cautions = Cautions.Count == 1 ? "1 caution" : $"{Cautions.Count} cautions";
-        return $"{Dosed(style)} of {Product}: {Ph.ToString(style.Format, style.Culture)}, "
+        return $"{Dosed(style)}: {Ph.ToString(style.Format, style.Culture)}, "
             + $"alkalinity {QuantityText.Number(Alkalinity.MilliequivalentsPerLitre, style)} meq/L; {Method}; {cautions}";
     }
 
-    DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new($"{Dosed(style)} of {Product}")
+    DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new(Dosed(style))
     {
         Rows =
         [
@@ -159,9 +159,14 @@ public sealed record AcidDose : IFormattable, IDisplayable
     private static DisplayRow[] Nutrient(string name, MassConcentration amount, TextStyle style) =>
         Boundary.MilligramsPerLitre(amount) > 0 ? [new DisplayRow(name, QuantityText.Of(amount, style))] : [];
 
-    private string Dosed(TextStyle style) => ProductVolume is VolumeConcentration share
-        ? $"{QuantityText.Of(Volume.FromLiters(1000 * Boundary.VolumeFraction(share)), style)} in {QuantityText.Of(Volume.FromLiters(1000), style)}"
-        : $"{QuantityText.Of(ProductMass, style)}";
+    // By the trade's measures of water, which no ladder of units would pick: a cubic metre, a hundred gallons.
+    private string Dosed(TextStyle style)
+    {
+        (Volume water, string name) = style.Units == MeasurementSystem.UsCustomary
+            ? (Volume.FromUsGallons(100), "100 gal (US)")
+            : (Volume.FromCubicMeters(1), "1 m³");
+        return $"{Product}, {(ProductVolume is null ? QuantityText.Of(MassFor(water), style) : QuantityText.Of(VolumeFor(water), style))} to {name} of water";
+    }
 
     private MassConcentration Of(NutrientElement element) => MassConcentration.FromMilligramsPerLiter(
         AcidFacts.Of(Product.Acid).Element == element ? MolesPerLitre * AtomicWeights.Of(element) * 1000 : 0);

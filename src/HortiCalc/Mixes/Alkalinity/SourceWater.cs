@@ -60,7 +60,7 @@ public sealed record SourceWater
     /// <summary>The temperature.</summary>
     public Temperature Temperature { get; }
 
-    /// <summary>The ionic strength.</summary>
+    /// <summary>The ionic strength: as given, or from the alkalinity; never <see langword="null"/>.</summary>
     public Molarity? IonicStrength { get; }
 
     /// <summary>One line of text in metric units and invariant culture.</summary>

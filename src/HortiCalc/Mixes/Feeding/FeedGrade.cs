@@ -19,11 +19,13 @@ public sealed record FeedGrade : IFormattable
     /// <param name="nitrogen">Nitrogen; from 0 to 100 %.</param>
     /// <param name="phosphate">Phosphate as P₂O₅; from 0 to 100 %.</param>
     /// <param name="potash">Potash as K₂O; from 0 to 100 %.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A share is outside 0 to 100 %, or all are 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A share is outside 0 to 100 %, all are 0, or together they are more than the bag.</exception>
     public FeedGrade(MassFraction nitrogen, MassFraction phosphate, MassFraction potash)
     {
         double sum = Percent(nitrogen, nameof(nitrogen)) + Percent(phosphate, nameof(phosphate)) + Percent(potash, nameof(potash));
         Guard.Positive(sum, "% by mass together", nameof(nitrogen));
+        if (sum > 100 + 1e-9)
+            throw Guard.Refused(nameof(nitrogen), sum, "% by mass together with phosphate and potash", "100 % or less");
         Nitrogen = HouseUnits.Normalise(nitrogen);
         Phosphate = HouseUnits.Normalise(phosphate);
         Potash = HouseUnits.Normalise(potash);
@@ -68,7 +70,7 @@ public sealed record FeedGrade : IFormattable
         bool read = parts.Length == 3;
         for (int i = 0; read && i < 3; i++)
             read = double.TryParse(parts[i], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out percents[i]) && percents[i] <= 100;
-        return read && percents.Sum() > 0
+        return read && percents.Sum() is > 0 and <= 100
             ? new FeedGrade(MassFraction.FromPercent(percents[0]), MassFraction.FromPercent(percents[1]), MassFraction.FromPercent(percents[2]))
             : throw new FormatException($"'{text}' is not a grade; expected N-P2O5-K2O such as '20-10-20'.");
     }

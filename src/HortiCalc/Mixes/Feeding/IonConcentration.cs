@@ -44,6 +44,9 @@ public sealed record IonConcentration
     /// <param name="ion">The ion.</param>
     /// <param name="mass">The mass of the ion per volume; 0 or more.</param>
     /// <returns>The concentration.</returns>
+    /// <remarks>
+    /// Analyses state phosphate as PO₄, which weighs 2 % less than H₂PO₄: give its phosphorus, 0.326 of it, to <see cref="FromElement"/>.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The ion is not a defined one, or the mass is negative or not finite.</exception>
     public static IonConcentration FromMass(SolutionIon ion, MassConcentration mass) => FromMilligrams(
         ion, Guard.NotNegative(Boundary.MilligramsPerLitre(mass), "mg/L", nameof(mass)), IonFacts.Of(Guard.Defined(ion)).GramsPerMole);
@@ -62,13 +65,11 @@ public sealed record IonConcentration
         return FromMilligrams(ion, Guard.NotNegative(Boundary.MilligramsPerLitre(mass), "mg/L", nameof(mass)), facts.ElementGramsPerMole);
     }
 
-    /// <summary>One line of text in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>nitrate 15 mmol/L</c>.</returns>
-    public override string ToString() => $"{IonFacts.Of(Ion).Name} {QuantityText.Number(MolesPerLitre * 1000, TextStyle.Default)} mmol/L";
-
     /// <summary>States an ion by its charge.</summary>
     /// <param name="ion">The ion; one with a charge.</param>
-    /// <param name="charge">The charge per volume without its sign.</param>
+    /// <param name="charge">
+    /// The charge per volume without its sign. Tables in Japan count phosphate as PO₄³⁻, three to the mole: give a third of their figure.
+    /// </param>
     /// <returns>The concentration.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ion is not a defined one.</exception>
     /// <exception cref="ArgumentException">The substance bears no charge.</exception>
@@ -79,6 +80,10 @@ public sealed record IonConcentration
             ? new IonConcentration(ion, Molarity.FromMolesPerLiter(charge.MilliequivalentsPerLitre / 1000 / perMole))
             : throw new ArgumentException($"{nameof(ion)} was {ion}, which bears no charge; allowed: one that does.", nameof(ion));
     }
+
+    /// <summary>One line of text in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>nitrate 15 mmol/L</c>.</returns>
+    public override string ToString() => $"{IonFacts.Of(Ion).Name} {QuantityText.Number(MolesPerLitre * 1000, TextStyle.Default)} mmol/L";
 
     internal double MolesPerLitre => Boundary.MolesPerLitre(Concentration);
 

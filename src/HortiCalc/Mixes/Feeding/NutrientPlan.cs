@@ -12,13 +12,16 @@ namespace HortiCalc.Mixes;
 public sealed record NutrientPlan : IFormattable, IDisplayable
 {
     /// <summary>Describes a plan.</summary>
-    /// <param name="target">The ions wanted.</param>
+    /// <param name="target">The ions wanted; one or more.</param>
     /// <param name="water">What the water holds.</param>
     /// <param name="amounts">The salts; those at zero were offered and are not needed.</param>
     /// <exception cref="ArgumentNullException">Something is missing.</exception>
+    /// <exception cref="ArgumentException">The target names no ion.</exception>
     public NutrientPlan(SolutionIons target, SolutionIons water, IReadOnlyList<SaltAmount> amounts)
     {
         Target = Guard.NotNull(target);
+        if (Target.Concentrations.Count == 0)
+            throw new ArgumentException($"{nameof(target)} names no ion; allowed: one or more.", nameof(target));
         Water = Guard.NotNull(water);
         Amounts = ValueList<SaltAmount>.Of(Guard.NotNull(amounts));
         Ions = NutrientSolution.IonsOf(Amounts, Water);

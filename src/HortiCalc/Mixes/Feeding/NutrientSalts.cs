@@ -21,13 +21,17 @@ public static class NutrientSalts
     public static NutrientSalt CalciumNitrate { get; } = Make(
         "calcium-nitrate", "calcium nitrate tetrahydrate", "Ca(NO3)2.4H2O", (SolutionIon.Calcium, 1), (SolutionIon.Nitrate, 2));
 
-    /// <summary>Calcium nitrate, greenhouse grade, 5Ca(NO3)2.NH4NO3.10H2O. The double salt that fertiliser grade mostly is: 15.5 % nitrogen, 19 % calcium.</summary>
+    /// <summary>Calcium nitrate, greenhouse grade, 5Ca(NO3)2.NH4NO3.10H2O. The double salt that fertiliser grade mostly is: 15.5 % nitrogen, 18.5 % calcium, where labels say 19.</summary>
     public static NutrientSalt GreenhouseCalciumNitrate { get; } = Make(
         "greenhouse-calcium-nitrate", "calcium nitrate, greenhouse grade", "5Ca(NO3)2.NH4NO3.10H2O", (SolutionIon.Calcium, 5), (SolutionIon.Ammonium, 1), (SolutionIon.Nitrate, 11));
 
     /// <summary>Calcium chloride dihydrate, CaCl2.2H2O.</summary>
     public static NutrientSalt CalciumChloride { get; } = Make(
         "calcium-chloride", "calcium chloride dihydrate", "CaCl2.2H2O", (SolutionIon.Calcium, 1), (SolutionIon.Chloride, 2));
+
+    /// <summary>Calcium sulfate dihydrate, CaSO4.2H2O. Gypsum, for the finished solution: a litre holds some 2 g of it, so no stock tank takes it.</summary>
+    public static NutrientSalt CalciumSulfate { get; } = Make(
+        "calcium-sulfate", "calcium sulfate dihydrate", "CaSO4.2H2O", (SolutionIon.Calcium, 1), (SolutionIon.Sulfate, 1));
 
     /// <summary>Potassium nitrate, KNO3.</summary>
     public static NutrientSalt PotassiumNitrate { get; } = Make(
@@ -60,6 +64,10 @@ public static class NutrientSalts
     /// <summary>Magnesium nitrate hexahydrate, Mg(NO3)2.6H2O.</summary>
     public static NutrientSalt MagnesiumNitrate { get; } = Make(
         "magnesium-nitrate", "magnesium nitrate hexahydrate", "Mg(NO3)2.6H2O", (SolutionIon.Magnesium, 1), (SolutionIon.Nitrate, 2));
+
+    /// <summary>Magnesium chloride hexahydrate, MgCl2.6H2O.</summary>
+    public static NutrientSalt MagnesiumChloride { get; } = Make(
+        "magnesium-chloride", "magnesium chloride hexahydrate", "MgCl2.6H2O", (SolutionIon.Magnesium, 1), (SolutionIon.Chloride, 2));
 
     /// <summary>Sodium nitrate, NaNO3.</summary>
     public static NutrientSalt SodiumNitrate { get; } = Make(
@@ -133,6 +141,7 @@ public static class NutrientSalts
         CalciumNitrate,
         GreenhouseCalciumNitrate,
         CalciumChloride,
+        CalciumSulfate,
         PotassiumNitrate,
         PotassiumSulfate,
         PotassiumChloride,
@@ -141,6 +150,7 @@ public static class NutrientSalts
         MonoammoniumPhosphate,
         MagnesiumSulfate,
         MagnesiumNitrate,
+        MagnesiumChloride,
         SodiumNitrate,
         SodiumChloride,
         Urea,

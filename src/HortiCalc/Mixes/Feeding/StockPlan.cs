@@ -117,12 +117,12 @@ public sealed record StockPlan : IFormattable, IDisplayable
     {
         StockSalt? calcium = tank.FirstOrDefault(salt => salt.Salt.Sets(SolutionIon.Calcium));
         StockSalt? other = tank.FirstOrDefault(salt => salt.Salt.Sets(SolutionIon.Sulfate) || salt.Salt.Sets(SolutionIon.DihydrogenPhosphate));
-        if (calcium is not null && other is not null)
-        {
-            throw new ArgumentException(
-                $"{parameter} holds {calcium.Salt.Name} and {other.Salt.Name}, which make a sludge; allowed: calcium apart from sulfate and phosphate.",
-                parameter);
-        }
+        if (calcium is null || other is null)
+            return;
+        string met = tank.FirstOrDefault(salt => salt.Salt.Sets(SolutionIon.Calcium) && salt.Salt.Sets(SolutionIon.Sulfate)) is StockSalt gypsum
+            ? $"{gypsum.Salt.Name}, which hardly dissolves"
+            : $"{calcium.Salt.Name} and {other.Salt.Name}, which make a sludge";
+        throw new ArgumentException($"{parameter} holds {met}; allowed: calcium apart from sulfate and phosphate.", parameter);
     }
 
     private static string Contents(IReadOnlyList<StockSalt> tank, TextStyle style) => tank.Count == 0

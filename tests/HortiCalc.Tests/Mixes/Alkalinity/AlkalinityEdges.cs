@@ -38,6 +38,36 @@ public class AlkalinityEdges
     }
 
     [Fact]
+    public void WaterAlkalinity_BelowZero_IsRefused()
+    {
+        MassConcentration negative = MassConcentration.FromMilligramsPerLiter(-1);
+        Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromCarbonate(negative), "asCarbonate", "-1 mg/L", "0 mg/L or more");
+        Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromCalciumOxide(negative), "asCalciumOxide", "-1 mg/L", "0 mg/L or more");
+        Volume cup = Volume.FromMilliliters(50);
+        Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromTitration(-cup, Meq(20), cup), "acid", "-0.05 L", "0 L or more");
+        Refuses<ArgumentOutOfRangeException>(() => WaterAlkalinity.FromTitration(cup, Meq(20), Volume.Zero), "sample", "0 L", "greater than 0");
+    }
+
+    [Fact]
+    public void ToPh_OfTwoWaters_NeedsAcidForAlkalinityNotForPh()
+    {
+        // Waters of a lecture of the University of Concepción: the one of higher pH needs less than a quarter of the acid of the other, to pH 5.8.
+        Temperature warm = Temperature.FromDegreesCelsius(20);
+        double MillimolesFor(double meq, double ph) => AcidInjection
+            .ToPh(new SourceWater(Meq(meq), new Ph(ph), warm), AcidProducts.Nitric67, new Ph(5.8), GasExchange.Closed).Amount.MillimolesPerLiter;
+
+        Assert.True(MillimolesFor(6.2, 8.3) > 4 * MillimolesFor(1.42, 9.3));
+    }
+
+    [Fact]
+    public void ToAlkalinity_HalfAMilliequivalentLeft_IsNearTheSameLecturesPh()
+    {
+        // "5.3 to 5.5" for half a milliequivalent left, without saying of how much: so it is in waters of 5 to 6 meq/L, while the carbon dioxide stays.
+        SourceWater hard = new(Meq(5), new Ph(8), Temperature.FromDegreesCelsius(20));
+        Assert.InRange(AcidInjection.ToAlkalinity(hard, AcidProducts.Nitric67, Meq(0.5), GasExchange.Closed).Ph.Value, 5.3, 5.5);
+    }
+
+    [Fact]
     public void AcidProduct_ThatCannotBe_IsRefused()
     {
         Refuses<ArgumentOutOfRangeException>(() => new AcidProduct(WaterAcid.Nitric, MassFraction.FromPercent(101), null), "strength", "101", "100 % by mass");
@@ -185,7 +215,8 @@ public class AlkalinityEdges
     {
         AcidDose dose = AcidInjection.ToAlkalinity(
             Well, AcidProducts.Sulfuric93, WaterAlkalinity.FromCalciumCarbonate(MassConcentration.FromMilligramsPerLiter(150)), GasExchange.Closed);
-        Assert.StartsWith("57.4 mL in 1 m³ of sulfuric acid 93 %: pH 6.46, alkalinity 3 meq/L; ", dose.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("sulfuric acid 93 %, 57.4 mL to 1 m³ of water: pH 6.46, alkalinity 3 meq/L; ", dose.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("sulfuric acid 93 %, 4.41 tsp to 100 gal (US) of water: pH 6.46, ", dose.ToString("U", null), StringComparison.Ordinal);
         Assert.Contains("gal (US)", dose.ToString("U", null).Replace("cu ft", "gal (US)", StringComparison.Ordinal).Replace("cu yd", "gal (US)", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Throws<FormatException>(() => dose.ToString("Z", null));
     }

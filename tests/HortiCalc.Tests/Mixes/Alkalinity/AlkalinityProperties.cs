@@ -125,11 +125,24 @@ public class AlkalinityProperties
     }
 
     [Property]
+    public bool FromTitration_OfAnySampleToTheEndPoint_FindsTheAlkalinityAndTheEndPointsOwn(PositiveInt milliequivalents, PositiveInt millilitres)
+    {
+        // The acid of the method to pH 4.5, as a burette would add it: what is found is the alkalinity, but for some per cent of a milliequivalent.
+        double meq = 1 + milliequivalents.Get % 60 / 10.0;
+        Volume sample = Volume.FromMilliliters(10 + millilitres.Get % 500);
+        SourceWater water = new(VolumetricCharge.FromMilliequivalentsPerLitre(meq), new Ph(8), Temperature.FromDegreesCelsius(25));
+        double needed = AcidInjection.ToPh(water, AcidProducts.Nitric67, new Ph(4.5), GasExchange.OpenToAir).Amount.MillimolesPerLiter;
+        VolumetricCharge found = WaterAlkalinity.FromTitration(sample * needed / 20, VolumetricCharge.FromMilliequivalentsPerLitre(20), sample);
+        return found.MilliequivalentsPerLitre - meq is > 0 and < 0.05;
+    }
+
+    [Property]
     public bool Alkalinity_ThereAndBack_IsTheSame(PositiveInt value)
     {
         VolumetricCharge alkalinity = VolumetricCharge.FromMilliequivalentsPerLitre(value.Get % 1000 / 100.0);
         return Near.Equal(WaterAlkalinity.FromCalciumCarbonate(WaterAlkalinity.ToCalciumCarbonate(alkalinity)).CentimolesPerLitre, alkalinity.CentimolesPerLitre)
-            && Near.Equal(WaterAlkalinity.FromBicarbonate(WaterAlkalinity.ToBicarbonate(alkalinity)).CentimolesPerLitre, alkalinity.CentimolesPerLitre);
+            && Near.Equal(WaterAlkalinity.FromBicarbonate(WaterAlkalinity.ToBicarbonate(alkalinity)).CentimolesPerLitre, alkalinity.CentimolesPerLitre)
+            && Near.Equal(WaterAlkalinity.FromCalciumOxide(WaterAlkalinity.ToCalciumOxide(alkalinity)).CentimolesPerLitre, alkalinity.CentimolesPerLitre);
     }
 
     [Property]

@@ -36,6 +36,23 @@ public class FeedingEdges
     }
 
     [Fact]
+    public void NutrientPlan_ForNothing_IsRefused() => Refuses<ArgumentException>(
+        () => new NutrientPlan(SolutionIons.None, SolutionIons.None, []), "target", "names no ion");
+
+    [Fact]
+    public void InTanks_WithGypsum_IsRefused()
+    {
+        SolutionIons wanted = new(Millimoles(SolutionIon.Calcium, 1), Millimoles(SolutionIon.Sulfate, 1));
+        NutrientPlan plan = NutrientSolution.Plan(wanted, [new SaltOffer(NutrientSalts.CalciumSulfate)]);
+
+        Assert.Equal(172.2, plan.Amounts[0].Concentration.MilligramsPerLiter, 0.05);
+        Refuses<ArgumentException>(
+            () => plan.InTanks(Volume.FromLiters(10), MixRatio.OneIn(100), Temperature.FromDegreesCelsius(20)),
+            "tankA",
+            "calcium sulfate dihydrate, which hardly dissolves");
+    }
+
+    [Fact]
     public void SolutionIons_NamingAnIonTwice_AreRefused() => Refuses<ArgumentException>(
         () => new SolutionIons(Millimoles(SolutionIon.Nitrate, 1), Millimoles(SolutionIon.Nitrate, 2)), "concentrations", "Nitrate", "each ion once");
 
@@ -193,10 +210,12 @@ public class FeedingEdges
     [Fact]
     public void FeedGrade_ThatIsNone_IsRefused()
     {
-        foreach (string text in new[] { "20-10", "20-10-20-5", "a-b-c", "-1-2-3", "0-0-0", "120-0-0", "20,5-10-20" })
+        foreach (string text in new[] { "20-10", "20-10-20-5", "a-b-c", "-1-2-3", "0-0-0", "120-0-0", "40-40-40", "20,5-10-20" })
             Assert.Contains("grade", Assert.Throws<FormatException>(() => FeedGrade.Parse(text)).Message, StringComparison.Ordinal);
         Refuses<ArgumentOutOfRangeException>(
             () => new FeedGrade(MassFraction.FromPercent(10), MassFraction.FromPercent(101), MassFraction.Zero), "phosphate", "101 % by mass");
+        Refuses<ArgumentOutOfRangeException>(
+            () => new FeedGrade(MassFraction.FromPercent(40), MassFraction.FromPercent(40), MassFraction.FromPercent(40)), "nitrogen", "120 %", "100 % or less");
         Assert.Equal("12.5-0-44", FeedGrade.Parse("12.5-0-44").ToString());
         Assert.Equal("12,5-0-44", FeedGrade.Parse("12.5-0-44").ToString(null, CultureInfo.GetCultureInfo("de-DE")));
     }

@@ -122,7 +122,7 @@ public class FeedingProperties
     public bool Grade_FromElements_HoldsThem(PositiveInt value)
     {
         FeedGrade grade = FeedGrade.FromElements(
-            MassFraction.FromPercent(1 + value.Get % 30), MassFraction.FromPercent(1 + value.Get % 40), MassFraction.FromPercent(1 + value.Get % 80));
-        return Near.Equal(grade.Phosphorus.Percent, 1 + value.Get % 40) && Near.Equal(grade.Potassium.Percent, 1 + value.Get % 80);
+            MassFraction.FromPercent(1 + value.Get % 30), MassFraction.FromPercent(1 + value.Get % 11), MassFraction.FromPercent(1 + value.Get % 25));
+        return Near.Equal(grade.Phosphorus.Percent, 1 + value.Get % 11) && Near.Equal(grade.Potassium.Percent, 1 + value.Get % 25);
     }
 }
