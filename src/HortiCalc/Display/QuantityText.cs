@@ -53,7 +53,8 @@ public static class QuantityText
     private static readonly Rung[] MetricFlows = [new("mL/min", 0.001, 1000), new("L/min", 1)];
     private static readonly Rung[] UsFlows = [new("gal/h (US)", 1, 60), new("gal/min (US)", 60)];
 
-    private static readonly Rung[] Times = [new("min", 1 / 1440.0, 60), new("h", 1 / 24.0, 24), new("days", 1) { One = "day" }];
+    private static readonly Rung[] Times =
+        [new("s", 1 / 86_400.0, 60), new("min", 1 / 1440.0, 60), new("h", 1 / 24.0, 24), new("days", 1) { One = "day" }];
 
     /// <summary>Writes a quantity for a reader.</summary>
     /// <param name="quantity">The quantity.</param>

@@ -86,6 +86,12 @@ internal static class MixCautions
         "Hydrogen peroxide and vinegar in one vessel make peracetic acid, which burns skin, eyes and lungs.",
         MixSources.FireProtection);
 
+    public static readonly Caution ConcentratedPeroxide = new(
+        "hazard.concentrated-peroxide",
+        CautionLevel.Danger,
+        "Never mix concentrated hydrogen peroxide with pesticides or fertilisers: it is a strong oxidiser.",
+        MixSources.Guelph);
+
     public static readonly Caution PeroxideCorrodes = new(
         "peroxide.corrodes",
         CautionLevel.Care,
@@ -193,7 +199,7 @@ internal static class MixCautions
     public static readonly IReadOnlyList<Caution> Alcohol = [Flammable, NeverWithAlcohol, Ventilate, ProtectSkinAndEyes, LabelDecides];
 
     /// <summary>What goes with hydrogen peroxide and peracetic acid.</summary>
-    public static readonly IReadOnlyList<Caution> Peroxide = [PeroxideAndVinegar, Ventilate, ProtectSkinAndEyes, PeroxideCorrodes, LabelDecides];
+    public static readonly IReadOnlyList<Caution> Peroxide = [PeroxideAndVinegar, ConcentratedPeroxide, Ventilate, ProtectSkinAndEyes, PeroxideCorrodes, LabelDecides];
 
     /// <summary>What goes with quaternary ammonium.</summary>
     public static readonly IReadOnlyList<Caution> QuaternaryAmmonium = [QuaternaryAmmoniumWithWaterOnly, SoapAndQuaternaryAmmonium, ProtectSkinAndEyes, LabelDecides];

@@ -71,6 +71,8 @@ public class QuantityTextTests
         { Duration.FromDays(2), "2 days", "2 days" },
         { Duration.FromHours(36), "1.5 days", "1.5 days" },
         { Duration.FromHours(5), "5 h", "5 h" },
+        { Duration.FromSeconds(17.2), "17.2 s", "17.2 s" },
+        { Duration.FromSeconds(59.99), "1 min", "1 min" },
         { Duration.FromMinutes(15), "15 min", "15 min" },
         { Duration.FromMinutes(59.99), "1 h", "1 h" },
         { Angle.FromDegrees(45.5), "45.5°", "45.5°" },

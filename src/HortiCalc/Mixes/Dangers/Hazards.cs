@@ -37,12 +37,12 @@ public static class Hazards
             IngredientClass.ConcentratedHydrogenPeroxide,
             IngredientClass.Pesticide,
             "a strong oxidiser on organic matter",
-            ConcentratedPeroxide),
+            MixCautions.ConcentratedPeroxide),
         new DangerousPair(
             IngredientClass.ConcentratedHydrogenPeroxide,
             IngredientClass.Fertiliser,
             "a strong oxidiser on organic matter",
-            ConcentratedPeroxide),
+            MixCautions.ConcentratedPeroxide),
         new DangerousPair(
             IngredientClass.Soap,
             IngredientClass.QuaternaryAmmonium,
@@ -134,10 +134,4 @@ public static class Hazards
             CautionLevel.Care,
             $"{subject} in one stock tank make {solid}, which falls out and blocks the lines: keep them in two tanks.",
             MixSources.StockCompatibility));
-
-    private static Caution ConcentratedPeroxide => new(
-        "hazard.concentrated-peroxide",
-        CautionLevel.Danger,
-        "Never mix concentrated hydrogen peroxide with pesticides or fertilisers: it is a strong oxidiser.",
-        MixSources.Guelph);
 }
