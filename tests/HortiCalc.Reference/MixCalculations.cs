@@ -19,12 +19,14 @@ internal static class MixCalculations
         ["pt"] = VolumeUnit.UsPint,
         ["qt"] = VolumeUnit.UsQuart,
         ["gal"] = VolumeUnit.UsGallon,
+        ["impgal"] = VolumeUnit.ImperialGallon,
     };
 
     private static readonly Dictionary<string, MassUnit> Masses = new()
     {
         ["mg"] = MassUnit.Milligram,
         ["g"] = MassUnit.Gram,
+        ["kg"] = MassUnit.Kilogram,
         ["oz"] = MassUnit.Ounce,
         ["lb"] = MassUnit.Pound,
     };
@@ -55,6 +57,16 @@ internal static class MixCalculations
             In(inputs, Dilution.MakeUpTo(VolumeOf(inputs, "total"), StrengthOf(inputs, "stock"), StrengthOf(inputs, "target")).Concentrate),
         ["mix.total-from-stock"] = inputs =>
             In(inputs, Dilution.UseUp(VolumeOf(inputs, "available"), StrengthOf(inputs, "stock"), StrengthOf(inputs, "target")).Total),
+        ["mix.water-to-stock"] = inputs =>
+            In(inputs, Dilution.UseUp(VolumeOf(inputs, "available"), StrengthOf(inputs, "stock"), StrengthOf(inputs, "target")).Water),
+        ["mix.second-of-blend"] = inputs => In(
+            inputs,
+            TankMix.BlendTo(VolumeOf(inputs, "total"), StrengthOf(inputs, "first"), StrengthOf(inputs, "second"), StrengthOf(inputs, "target")).Concentrate),
+        ["mix.ppm-after-rinsing"] = inputs => ((StrengthByVolume)TankMix.AfterRinsing(
+            Strength.ByVolume(VolumeConcentration.FromPercent(100)),
+            VolumeOf(inputs, "residue"),
+            VolumeOf(inputs, "water"),
+            (int)inputs.Number("rinses"))).Share.PartsPerMillion,
         ["mix.strength-made-up"] = inputs => Figure(
             inputs,
             Dilution.Combine(
@@ -80,7 +92,18 @@ internal static class MixCalculations
         ["mix.rate-percent"] = inputs => Dilution.RateOf(VolumeOf(inputs, "product"), VolumeOf(inputs, "per")).Percent,
         ["mix.volume"] = inputs => In(inputs, VolumeOf(inputs, "volume")),
 
-        // Bleach.
+        // Bleach; a plain label_pct is taken as weight per volume of chlorine.
+        ["hypochlorite.grams-per-litre"] = inputs => LabelOf(inputs).AvailableChlorine.GramsPerLiter,
+        ["hypochlorite.bleach-to-make-up"] = inputs => In(
+            inputs,
+            Hypochlorite.MakeUpTo(
+                VolumeOf(inputs, "total"), LabelOf(inputs), MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
+        ["hypochlorite.level-made-up"] = inputs => Hypochlorite.StrengthOf(
+            LabelOf(inputs), MixRatio.OneIn(VolumeOf(inputs, "total") / VolumeOf(inputs, "bleach"))).Value.MilligramsPerLiter,
+        ["chlorine-injection.level-mgL"] = inputs => ChlorineInjection.LevelOf(
+            VolumeFlow.FromUsGallonsPerMinute(inputs.Number("gpm")),
+            VolumeFlow.FromMillilitersPerMinute(inputs.Number("pump_mL_per_min")),
+            LabelOf(inputs)).Value.MilligramsPerLiter,
         ["hypochlorite.chlorine-by-mass"] = inputs =>
             Hypochlorite.AvailableChlorineByMass(MassFraction.FromPercent(inputs.Number("hypochlorite_pct"))).Percent,
         ["hypochlorite.hypochlorite-by-mass"] = inputs =>
@@ -91,16 +114,8 @@ internal static class MixCalculations
         ["hypochlorite.hypochlorite-to-trade"] = inputs => HypochloriteLabel
             .SodiumHypochlorite(MassFraction.FromPercent(inputs.Number("hypochlorite_pct")), Density.FromKilogramsPerLiter(inputs.Number("density_kgL")))
             .TradePercentage.Percent,
-        ["hypochlorite.convention-level-made-up"] = inputs => Hypochlorite.StrengthOf(
-            ConventionOf(inputs), MixRatio.OneIn(VolumeOf(inputs, "total") / VolumeOf(inputs, "bleach"))).Value.MilligramsPerLiter,
-        ["hypochlorite.convention-level-added"] = inputs => Hypochlorite.StrengthOf(
-            ConventionOf(inputs), MixRatio.PartsToParts(VolumeOf(inputs, "bleach").Liters, VolumeOf(inputs, "water").Liters)).Value.MilligramsPerLiter,
-        ["hypochlorite.convention-bleach-to-make-up"] = inputs => In(
-            inputs,
-            Hypochlorite.MakeUpTo(
-                VolumeOf(inputs, "total"),
-                ConventionOf(inputs),
-                MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
+        ["hypochlorite.level-added"] = inputs => Hypochlorite.StrengthOf(
+            LabelOf(inputs), MixRatio.PartsToParts(VolumeOf(inputs, "bleach").Liters, VolumeOf(inputs, "water").Liters)).Value.MilligramsPerLiter,
         ["hypochlorite.powder"] = inputs => In(
             inputs,
             Hypochlorite.PowderFor(
@@ -193,8 +208,17 @@ internal static class MixCalculations
         ? MassOf(inputs, "active") * (inputs.Number("area_ft2") / 43_560)
         : MassOf(inputs, "active");
 
-    private static HypochloriteLabel ConventionOf(Inputs inputs) =>
-        HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(inputs.Number("label_pct")));
+    /// <summary>A label by what its figure counts.</summary>
+    private static HypochloriteLabel LabelOf(Inputs inputs)
+    {
+        if (inputs.Has("trade_pct"))
+            return HypochloriteLabel.Trade(Ratio.FromPercent(inputs.Number("trade_pct")));
+        if (inputs.Has("hypochlorite_pct_wv"))
+            return HypochloriteLabel.SodiumHypochloritePerVolume(Ratio.FromPercent(inputs.Number("hypochlorite_pct_wv")));
+        return inputs.Has("degrees")
+            ? HypochloriteLabel.ChlorometricDegrees(inputs.Number("degrees"))
+            : HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(inputs.Number("label_pct")));
+    }
 
     private static double In(Inputs inputs, Volume volume) => volume.As(Volumes[inputs["in"]]);
 

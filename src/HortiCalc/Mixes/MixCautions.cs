@@ -147,6 +147,13 @@ internal static class MixCautions
         "The product's label and local rules decide, whatever a recipe says; where a licence is needed, leave it to someone who holds one.",
         MixSources.LabelIsLaw);
 
+    public static readonly Caution LimeSulfurNeverWithAcid = new(
+        "lime-sulfur.never-with-acid",
+        CautionLevel.Danger,
+        "Never let lime sulfur meet an acid, acid fertiliser or acid cleaner: hydrogen sulfide comes off, a gas that kills and that the nose "
+        + "soon no longer smells.",
+        MixSources.LimeSulfur);
+
     public static readonly Caution Drift = new(
         "spray.drift",
         CautionLevel.Danger,

@@ -173,6 +173,14 @@ internal static class MixSources
         null,
         "https://proseriespool.com/calcium-hypochlorite/");
 
+    /// <summary>Lists what calcium hypochlorite and chlorinated isocyanurates must not meet, each other first.</summary>
+    public static readonly Source PoolChlorine = new(
+        "fire-engineering-pool-chlorine",
+        "Swimming Pool Disinfectants",
+        "Fire Engineering",
+        null,
+        "https://www.fireengineering.com/leadership/swimming-pool-disinfectants/");
+
     public static readonly Source IsopropylAlcohol = new(
         "new-jersey-isopropyl-alcohol",
         "Right to Know Hazardous Substance Fact Sheet: Isopropyl alcohol",

@@ -29,6 +29,25 @@ public static class Hazards
         new DangerousPair(
             IngredientClass.Hypochlorite, IngredientClass.CleanerOrDisinfectant, "harmful vapours", MixCautions.NeverWithOthers),
         new DangerousPair(
+            IngredientClass.DryHypochlorite,
+            IngredientClass.ChlorinatedIsocyanurate,
+            "fire or explosion",
+            new Caution(
+                "hazard.two-pool-chlorines",
+                CautionLevel.Danger,
+                "Calcium hypochlorite and pool chlorine of isocyanurates (trichlor, dichlor) burn or explode together, all the more when damp: "
+                + "never in one scoop, bucket or store.",
+                MixSources.PoolChlorine)),
+        new DangerousPair(
+            IngredientClass.DryHypochlorite,
+            IngredientClass.Oil,
+            "fire",
+            new Caution(
+                "hazard.dry-chlorine-and-oil",
+                CautionLevel.Danger,
+                "Dry calcium hypochlorite sets oil and grease on fire: keep it from sprayers, rags and hands that hold any.",
+                MixSources.PoolChlorine)),
+        new DangerousPair(
             IngredientClass.HydrogenPeroxide,
             IngredientClass.AceticAcid,
             "peracetic acid",
@@ -48,15 +67,7 @@ public static class Hazards
             IngredientClass.QuaternaryAmmonium,
             "the disinfectant is inactivated",
             MixCautions.SoapAndQuaternaryAmmonium),
-        new DangerousPair(
-            IngredientClass.LimeSulfur,
-            IngredientClass.Acid,
-            "hydrogen sulfide",
-            new Caution(
-                "hazard.lime-sulfur-and-acid",
-                CautionLevel.Danger,
-                "Lime sulfur and any acid give off hydrogen sulfide, a gas that kills and that the nose soon no longer smells.",
-                MixSources.LimeSulfur)),
+        new DangerousPair(IngredientClass.LimeSulfur, IngredientClass.Acid, "hydrogen sulfide", MixCautions.LimeSulfurNeverWithAcid),
         new DangerousPair(IngredientClass.Oil, IngredientClass.Sulfur, "burnt leaves", MixCautions.OilAndSulfur),
         new DangerousPair(
             IngredientClass.AmmoniumFertiliser,

@@ -3,8 +3,14 @@ namespace HortiCalc.Mixes;
 /// <summary>What an ingredient is, as far as it decides what it must not meet.</summary>
 public enum IngredientClass
 {
-    /// <summary>Bleach and other hypochlorites.</summary>
+    /// <summary>Bleach and everything else that brings free chlorine.</summary>
     Hypochlorite,
+
+    /// <summary>Calcium hypochlorite as powder, granules or tablets; a hypochlorite too.</summary>
+    DryHypochlorite,
+
+    /// <summary>Pool chlorine of isocyanurates, trichlor and dichlor; counted as a hypochlorite too.</summary>
+    ChlorinatedIsocyanurate,
 
     /// <summary>Any acid: vinegar, citric acid, the acids of feeding, acid cleaners.</summary>
     Acid,
@@ -42,9 +48,6 @@ public enum IngredientClass
     /// <summary>Lime sulfur, calcium polysulfide; a sulfur too.</summary>
     LimeSulfur,
 
-    /// <summary>Bicarbonates.</summary>
-    Bicarbonate,
-
     /// <summary>Fertilisers of any kind.</summary>
     Fertiliser,
 
@@ -77,9 +80,6 @@ public enum IngredientClass
 
     /// <summary>Iron as a plain salt, not chelated.</summary>
     IronFertiliser,
-
-    /// <summary>Copper sprays of any kind.</summary>
-    Copper,
 
     /// <summary>Lime and other alkalis.</summary>
     Alkali,

@@ -1,3 +1,5 @@
+using HortiCalc.Evidence;
+
 namespace HortiCalc.Mixes;
 
 /// <summary>Common ingredients with their classes. Make your own <see cref="MixIngredient"/> for a product, from its label.</summary>
@@ -11,13 +13,41 @@ public static class MixIngredients
 
     /// <summary>Calcium hypochlorite, as powder or granules.</summary>
     public static MixIngredient CalciumHypochlorite { get; } = new(
-        "calcium-hypochlorite", "calcium hypochlorite", IngredientClass.Hypochlorite);
+        "calcium-hypochlorite", "calcium hypochlorite", IngredientClass.Hypochlorite, IngredientClass.DryHypochlorite);
+
+    /// <summary>Pool chlorine of isocyanurates: trichlor tablets, dichlor granules.</summary>
+    public static MixIngredient PoolChlorine { get; } = new(
+        "pool-chlorine",
+        "pool chlorine (trichlor, dichlor)",
+        IngredientClass.Hypochlorite,
+        IngredientClass.ChlorinatedIsocyanurate);
 
     /// <summary>Vinegar.</summary>
     public static MixIngredient Vinegar { get; } = new("vinegar", "vinegar", IngredientClass.Acid, IngredientClass.AceticAcid);
 
     /// <summary>Citric acid.</summary>
     public static MixIngredient CitricAcid { get; } = new("citric-acid", "citric acid", IngredientClass.Acid);
+
+    /// <summary>Sulfuric acid as a concentrate, battery acid among it.</summary>
+    public static MixIngredient SulfuricAcid { get; } = new(
+        "sulfuric-acid",
+        "sulfuric acid",
+        IngredientClass.Acid,
+        IngredientClass.ConcentratedAcid,
+        IngredientClass.SulfateFertiliser);
+
+    /// <summary>Nitric acid as a concentrate.</summary>
+    public static MixIngredient NitricAcid { get; } = new(
+        "nitric-acid", "nitric acid", IngredientClass.Acid, IngredientClass.ConcentratedAcid, IngredientClass.Fertiliser);
+
+    /// <summary>Phosphoric acid as a concentrate.</summary>
+    public static MixIngredient PhosphoricAcid { get; } = new(
+        "phosphoric-acid",
+        "phosphoric acid",
+        IngredientClass.Acid,
+        IngredientClass.ConcentratedAcid,
+        IngredientClass.PhosphateFertiliser,
+        IngredientClass.Fertiliser);
 
     /// <summary>Ammonia, as in window cleaners.</summary>
     public static MixIngredient Ammonia { get; } = new(
@@ -73,7 +103,7 @@ public static class MixIngredients
         "lime-sulfur", "lime sulfur", IngredientClass.Sulfur, IngredientClass.LimeSulfur, IngredientClass.Pesticide);
 
     /// <summary>Baking soda, sodium bicarbonate.</summary>
-    public static MixIngredient BakingSoda { get; } = new("baking-soda", "baking soda (sodium bicarbonate)", IngredientClass.Bicarbonate);
+    public static MixIngredient BakingSoda { get; } = new("baking-soda", "baking soda (sodium bicarbonate)");
 
     /// <summary>Peracetic acid with hydrogen peroxide, as sold for washing produce and surfaces.</summary>
     public static MixIngredient PeraceticAcid { get; } = new(
@@ -85,7 +115,7 @@ public static class MixIngredients
 
     /// <summary>Copper sulfate, bluestone.</summary>
     public static MixIngredient CopperSulfate { get; } = new(
-        "copper-sulfate", "copper sulfate (bluestone)", IngredientClass.Pesticide, IngredientClass.Copper);
+        "copper-sulfate", "copper sulfate (bluestone)", IngredientClass.Pesticide);
 
     /// <summary>Hydrated lime, calcium hydroxide.</summary>
     public static MixIngredient HydratedLime { get; } = new("hydrated-lime", "hydrated lime", IngredientClass.Alkali);
@@ -148,4 +178,42 @@ public static class MixIngredients
     /// <summary>Iron sulfate.</summary>
     public static MixIngredient IronSulfate { get; } = new(
         "iron-sulfate", "iron sulfate", IngredientClass.IronFertiliser, IngredientClass.SulfateFertiliser, IngredientClass.Fertiliser);
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<MixIngredient> All { get; } = ValueList<MixIngredient>.Of(
+    [
+        Water,
+        HouseholdBleach,
+        CalciumHypochlorite,
+        PoolChlorine,
+        Vinegar,
+        CitricAcid,
+        SulfuricAcid,
+        NitricAcid,
+        PhosphoricAcid,
+        Ammonia,
+        AmmoniumFertiliser,
+        RubbingAlcohol,
+        HydrogenPeroxide,
+        ConcentratedHydrogenPeroxide,
+        QuaternaryAmmonium,
+        LiquidSoap,
+        HorticulturalOil,
+        VegetableOil,
+        WettableSulfur,
+        LimeSulfur,
+        BakingSoda,
+        PeraceticAcid,
+        CopperSulfate,
+        HydratedLime,
+        NeemOil,
+        CalciumNitrate,
+        MagnesiumSulfate,
+        PotassiumSulfate,
+        PotassiumNitrate,
+        MonopotassiumPhosphate,
+        MonoammoniumPhosphate,
+        AmmoniumSulfate,
+        IronSulfate,
+    ]);
 }

@@ -6,6 +6,9 @@ public enum HypochloriteBasis
     /// <summary>Mass of sodium hypochlorite per mass of bleach, as on household bleach.</summary>
     SodiumHypochloriteByMass,
 
+    /// <summary>Grams of sodium hypochlorite per 100 mL, per cent weight by volume, as waterworks and laboratories state it.</summary>
+    SodiumHypochloritePerVolume,
+
     /// <summary>Mass of available chlorine per mass of bleach.</summary>
     AvailableChlorineByMass,
 

@@ -7,7 +7,7 @@ namespace HortiCalc.Mixes;
 
 /// <summary>What a bottle of bleach says of its strength, and what that means in available chlorine.</summary>
 /// <remarks>
-/// Four bases are in use and differ by up to 15 % at pool strength, so the basis is part of the label. Those by mass need
+/// Several bases are in use and differ by up to 15 % at pool strength, so the basis is part of the label. Those by mass need
 /// the density of the bleach; <see cref="HypochloriteDensities"/> holds some that were seen in print. Definitions: Product
 /// Profile: Sodium Hypochlorite, Strengths of Solutions, after Handbook of Chlorination, 1972,
 /// https://user-mjooq7g.cld.bz/Industrial-Literature/57.
@@ -57,6 +57,7 @@ public sealed record HypochloriteLabel : IFormattable
     public MassConcentration AvailableChlorine => MassConcentration.FromMilligramsPerLiter(Basis switch
     {
         HypochloriteBasis.SodiumHypochloriteByMass => Fraction * Hypochlorite.ChlorinePerHypochlorite * MilligramsPerLitre,
+        HypochloriteBasis.SodiumHypochloritePerVolume => Fraction * Hypochlorite.ChlorinePerHypochlorite * MilligramsPerLitreOfWater,
         HypochloriteBasis.AvailableChlorineByMass => Fraction * MilligramsPerLitre,
         _ => Fraction * MilligramsPerLitreOfWater,
     });
@@ -87,6 +88,14 @@ public sealed record HypochloriteLabel : IFormattable
     public static HypochloriteLabel SodiumHypochlorite(MassFraction share, Density density) =>
         new(HypochloriteBasis.SodiumHypochloriteByMass, Ratio.FromDecimalFractions(Boundary.MassFraction(share)), density);
 
+    /// <summary>A label in per cent weight by volume: grams of sodium hypochlorite, not of chlorine, in 100 mL.</summary>
+    /// <param name="percent">The per cent as printed; more than 0.</param>
+    /// <param name="density">The density of the bleach, where the per cent by mass is wanted too.</param>
+    /// <returns>The label; its trade per cent is 1/1.05 of this.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The per cent or the density is outside what is allowed.</exception>
+    public static HypochloriteLabel SodiumHypochloritePerVolume(Ratio percent, Density? density = null) =>
+        new(HypochloriteBasis.SodiumHypochloritePerVolume, percent, density);
+
     /// <summary>A label in per cent of available chlorine by mass.</summary>
     /// <param name="share">The per cent as printed; more than 0.</param>
     /// <param name="density">The density of the bleach.</param>
@@ -102,6 +111,17 @@ public sealed record HypochloriteLabel : IFormattable
     /// <exception cref="ArgumentOutOfRangeException">The per cent or the density is outside what is allowed.</exception>
     public static HypochloriteLabel Trade(Ratio percent, Density? density = null) =>
         new(HypochloriteBasis.TradePercent, percent, density);
+
+    /// <summary>A label in French chlorometric degrees, a litre of chlorine gas from a litre of bleach: 3.17 g of available chlorine a litre.</summary>
+    /// <param name="degrees">The degrees as printed, 9 to 48 in the trade; more than 0, at most 100; a plain number.</param>
+    /// <param name="density">The density of the bleach, where the per cent by mass is wanted too.</param>
+    /// <returns>The label in trade per cent: 0.317 of each degree.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The degrees or the density are outside what is allowed.</exception>
+    public static HypochloriteLabel ChlorometricDegrees(double degrees, Density? density = null)
+    {
+        Guard.Within(Guard.Positive(degrees, "degrees"), 0, 100, "degrees");
+        return Trade(Ratio.FromPercent(degrees * Hypochlorite.ChlorineGramsPerLitreDegree / 10), density);
+    }
 
     /// <summary>The custom of many charts: the label's per cent taken as grams of chlorine per 100 mL.</summary>
     /// <remarks>
@@ -129,6 +149,7 @@ public sealed record HypochloriteLabel : IFormattable
         string basis = Basis switch
         {
             HypochloriteBasis.SodiumHypochloriteByMass => "sodium hypochlorite by mass",
+            HypochloriteBasis.SodiumHypochloritePerVolume => "sodium hypochlorite, weight by volume",
             HypochloriteBasis.AvailableChlorineByMass => "available chlorine by mass",
             HypochloriteBasis.TradePercent => "trade per cent",
             _ => "label per cent taken as weight per volume",

@@ -34,6 +34,14 @@ internal static class SanitisingSources
         null,
         "http://what-when-how.com/Tutorial/topic-1494s6gp/Management-Performance-and-Applications-of-Micro-Irrigation-Systems-128.html");
 
+    /// <summary>Defines the chlorometric degree: 3.17 g of chlorine a litre.</summary>
+    public static readonly Source ChlorometricDegrees = new(
+        "chlorometric-degrees",
+        "Le degré chlorométrique",
+        "Union des professeurs de physique et de chimie",
+        2021,
+        "https://www.udppc.asso.fr/chimie-au-laboratoire/le-degre-chlorometrique");
+
     public static readonly Source StorageModel = new(
         "bleach-breakdown-in-storage",
         "Breakdown of bleach over time by storage temperature (computed by its author with a rate model)",

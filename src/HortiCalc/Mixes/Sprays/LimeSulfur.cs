@@ -26,11 +26,7 @@ public static class LimeSulfur
 
     private static readonly IReadOnlyList<Caution> Cautions =
     [
-        new Caution(
-            "lime-sulfur.never-with-acid",
-            CautionLevel.Danger,
-            "Never let lime sulfur meet an acid, acid fertiliser or acid cleaner: hydrogen sulfide comes off, which kills.",
-            MixSources.LimeSulfur),
+        MixCautions.LimeSulfurNeverWithAcid,
         new Caution(
             "lime-sulfur.burns-eyes",
             CautionLevel.Danger,

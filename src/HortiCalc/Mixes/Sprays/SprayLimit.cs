@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -12,7 +13,7 @@ public sealed record SprayLimit
     /// <summary>Describes a limit.</summary>
     /// <param name="subject">What is sprayed.</param>
     /// <param name="plants">On what; empty for any plant.</param>
-    /// <param name="above">Not above this temperature of the air, or <see langword="null"/>.</param>
+    /// <param name="above">Not at or above this temperature of the air, or <see langword="null"/>.</param>
     /// <param name="below">Not below this temperature of the air, or <see langword="null"/>.</param>
     /// <param name="notOnDryPlants">Whether plants short of water must not be sprayed.</param>
     /// <param name="source">Who says so.</param>
@@ -81,8 +82,8 @@ public sealed record SprayLimit
     {
         string[] parts =
         [
-            .. Above is Temperature hot ? (string[])[$"not at or above {Display.QuantityText.Of(hot, Display.TextStyle.Default)}"] : [],
-            .. Below is Temperature cold ? (string[])[$"not below {Display.QuantityText.Of(cold, Display.TextStyle.Default)}"] : [],
+            .. Above is Temperature hot ? (string[])[$"not at or above {QuantityText.Of(hot, TextStyle.Default)}"] : [],
+            .. Below is Temperature cold ? (string[])[$"not below {QuantityText.Of(cold, TextStyle.Default)}"] : [],
             .. NotOnDryPlants ? (string[])["not on plants short of water"] : [],
             .. IsNever ? (string[])["never"] : [],
         ];

@@ -19,6 +19,27 @@ internal static class SpraySources
         null,
         "https://www.nurserymag.com/news/bioworks-enews-sprayers-speed");
 
+    public static readonly Source CanopyVolume = new(
+        "cornell-tree-row-volume",
+        "Tree Row Volume",
+        "A. Landers, Cornell University, New York State Agricultural Experiment Station",
+        null,
+        "https://info.5y1.org/gallons-per-minute-psi-calculator_1_306331.html");
+
+    public static readonly Source NozzlePressure = new(
+        "nozzles-and-pumps",
+        "Nozzles and Pumps",
+        "pesticide training slides",
+        null,
+        "http://slideplayer.com/slide/4179859/");
+
+    public static readonly Source OtherThanWater = new(
+        "nebraska-non-water-solutions",
+        "Setting the Sprayer Flow Rate for Non-Water Solutions",
+        "University of Nebraska-Lincoln, CropWatch",
+        2016,
+        "https://cropwatch.unl.edu/2016/setting-sprayer-flow-rate-non-water-solutions");
+
     public static readonly Source Drift = new(
         "epa-spray-drift",
         "For Your Information: Spray Drift of Pesticides (735F99024)",

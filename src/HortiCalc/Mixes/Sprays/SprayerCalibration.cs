@@ -18,9 +18,17 @@ public static class SprayerCalibration
     private const double SquareMetresPer128thAcre = Boundary.SquareMetresPerAcre / 128;
     private const double GallonsPerAcreNursery = 10;
     private const double GallonsPerAcreOrchard = 40;
+    private const double GallonsPerCubicFootWellPruned = 0.7 / 1000;
+    private const double GallonsPerCubicFootDense = 1.0 / 1000;
+    private const double SquareFeetPerAcre = Boundary.SquareMetresPerAcre / Boundary.SquareMetresPerSquareFoot;
+
+    private static readonly Domain RowsInLeaf = new("rows in full leaf, the sprayer well adjusted");
 
     private static readonly Method TreeRows = new(
-        "tree-row-volume", "spray volume by the size of the trees", SpraySources.TreeRowVolume, new Domain("rows in full leaf, the sprayer well adjusted"));
+        "tree-row-volume", "spray volume by the size of the trees", SpraySources.TreeRowVolume, RowsInLeaf);
+
+    private static readonly Method Canopy = new(
+        "tree-row-volume.canopy", "spray volume by the volume of the canopy", SpraySources.CanopyVolume, RowsInLeaf);
 
     /// <summary>The rate from water sprayed on a measured strip.</summary>
     /// <param name="sprayed">The water that the strip took; 0 or more.</param>
@@ -68,6 +76,19 @@ public static class SprayerCalibration
     public static VolumeFlow FlowFor(VolumeRate rate, Speed speed, Length width) =>
         VolumeFlow.FromLitersPerMinute(rate.LitresPerHectare / 10_000 * 60 * SquareMetresPerSecond(speed, width));
 
+    /// <summary>The speed at which a flow gives a rate.</summary>
+    /// <param name="rate">The rate; more than 0.</param>
+    /// <param name="flow">The flow of all nozzles within the width; more than 0.</param>
+    /// <param name="width">The spacing of the nozzles for one, the swath for all; more than 0.</param>
+    /// <returns>The speed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is not above 0.</exception>
+    public static Speed SpeedFor(VolumeRate rate, VolumeFlow flow, Length width)
+    {
+        double litresPerSquareMetre = Guard.Positive(rate.LitresPerHectare, "L/ha", nameof(rate)) / 10_000;
+        double litresPerSecond = Guard.Positive(Boundary.LitresPerMinute(flow), "L/min", nameof(flow)) / 60;
+        return Speed.FromMetersPerSecond(litresPerSecond / litresPerSquareMetre / Guard.Positive(Boundary.Metres(width), "m", nameof(width)));
+    }
+
     /// <summary>The rate from what one nozzle of a boom gives over a distance.</summary>
     /// <param name="caught">What one nozzle gave in the time of the distance; 0 or more.</param>
     /// <param name="distance">The distance; more than 0.</param>
@@ -107,16 +128,25 @@ public static class SprayerCalibration
     /// <param name="height">Their height; more than 0.</param>
     /// <param name="rowSpacing">The distance between rows; more than 0.</param>
     /// <param name="rule">The rule.</param>
-    /// <returns>10 or 40 times width by height over spacing in feet, as US gallons an acre.</returns>
+    /// <returns>
+    /// 10 or 40 times width by height over spacing in feet, as US gallons an acre; or so much for each 1,000 cubic feet of canopy, of which
+    /// an acre holds 43,560 times width by height over spacing.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is not above 0.</exception>
     public static Estimate<VolumeRate> ForTreeRows(Length width, Length height, Length rowSpacing, TreeRowRule rule)
     {
         double widthFeet = Guard.Positive(Boundary.Metres(width), "m", nameof(width)) / Boundary.MetresPerFoot;
         double heightFeet = Guard.Positive(Boundary.Metres(height), "m", nameof(height)) / Boundary.MetresPerFoot;
         double spacingFeet = Guard.Positive(Boundary.Metres(rowSpacing), "m", nameof(rowSpacing)) / Boundary.MetresPerFoot;
-        double factor = Guard.Defined(rule) == TreeRowRule.Nursery ? GallonsPerAcreNursery : GallonsPerAcreOrchard;
+        (double factor, Method method) = Guard.Defined(rule) switch
+        {
+            TreeRowRule.Nursery => (GallonsPerAcreNursery, TreeRows),
+            TreeRowRule.Orchard => (GallonsPerAcreOrchard, TreeRows),
+            TreeRowRule.OrchardWellPruned => (GallonsPerCubicFootWellPruned * SquareFeetPerAcre, Canopy),
+            _ => (GallonsPerCubicFootDense * SquareFeetPerAcre, Canopy),
+        };
         return new Estimate<VolumeRate>(
-            VolumeRate.FromUsGallonsPerAcre(factor * widthFeet * heightFeet / spacingFeet), TreeRows, cautions: [MixCautions.LabelDecides]);
+            VolumeRate.FromUsGallonsPerAcre(factor * widthFeet * heightFeet / spacingFeet), method, cautions: [MixCautions.LabelDecides]);
     }
 
     private static double SquareMetresPerSecond(Speed speed, Length width) =>
