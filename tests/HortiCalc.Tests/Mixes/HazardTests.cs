@@ -8,15 +8,9 @@ namespace HortiCalc.Tests.Mixes;
 /// <summary>What must never meet.</summary>
 public class HazardTests
 {
-    private static readonly MixIngredient[] Known =
-    [
-        MixIngredients.Water, MixIngredients.HouseholdBleach, MixIngredients.CalciumHypochlorite, MixIngredients.Vinegar, MixIngredients.CitricAcid,
-        MixIngredients.Ammonia, MixIngredients.AmmoniumFertiliser, MixIngredients.RubbingAlcohol, MixIngredients.HydrogenPeroxide,
-        MixIngredients.ConcentratedHydrogenPeroxide, MixIngredients.QuaternaryAmmonium, MixIngredients.LiquidSoap, MixIngredients.HorticulturalOil,
-        MixIngredients.VegetableOil, MixIngredients.WettableSulfur, MixIngredients.LimeSulfur, MixIngredients.BakingSoda,
-    ];
+    private static readonly IReadOnlyList<MixIngredient> Known = MixIngredients.All;
 
-    private static MixIngredient[] Some(int[] picks) => [.. picks.Select(pick => Known[(int)((uint)pick % Known.Length)])];
+    private static MixIngredient[] Some(int[] picks) => [.. picks.Select(pick => Known[(int)((uint)pick % Known.Count)])];
 
     [Theory]
     [InlineData("vinegar", "chlorine gas")]
@@ -27,6 +21,36 @@ public class HazardTests
     [InlineData("liquid-soap", "harmful vapours")]
     public void Of_BleachWithAnother_FindsTheDanger(string key, string result) => Assert.Contains(
         Hazards.Of(MixIngredients.HouseholdBleach, Known.Single(ingredient => ingredient.Key == key)), danger => danger.Pair.Result == result);
+
+    /// <summary>A class that no pair knows and no ingredient has decides nothing.</summary>
+    [Fact]
+    public void Classes_EachOne_IsInAPairAndOnAnIngredient() => Assert.All(Enum.GetValues<IngredientClass>(), one =>
+    {
+        Assert.Contains(Hazards.Pairs.Concat(Hazards.PairsInStock), pair => pair.First == one || pair.Second == one);
+        Assert.Contains(Known, ingredient => ingredient.Classes.Contains(one));
+    });
+
+    [Fact]
+    public void Ingredients_EachKey_IsThereOnce() => Assert.Equal(Known.Count, Known.Select(ingredient => ingredient.Key).Distinct().Count());
+
+    [Fact]
+    public void Of_DryChlorine_FindsFireWithOilAndExplosionWithAnotherPoolChlorine()
+    {
+        Assert.Equal("fire", Assert.Single(Hazards.Of(MixIngredients.CalciumHypochlorite, MixIngredients.VegetableOil)).Pair.Result);
+        Assert.Equal("fire or explosion", Assert.Single(Hazards.Of(MixIngredients.PoolChlorine, MixIngredients.CalciumHypochlorite)).Pair.Result);
+        Assert.Empty(Hazards.Of(MixIngredients.HouseholdBleach, MixIngredients.VegetableOil));
+    }
+
+    [Theory]
+    [InlineData("sulfuric-acid")]
+    [InlineData("nitric-acid")]
+    [InlineData("phosphoric-acid")]
+    public void Of_AnAcidOfFeeding_MustNotMeetBleachNorLime(string key)
+    {
+        MixIngredient acid = Known.Single(ingredient => ingredient.Key == key);
+        Assert.Equal("chlorine gas", Assert.Single(Hazards.Of(MixIngredients.HouseholdBleach, acid)).Pair.Result);
+        Assert.Equal("violent heat", Assert.Single(Hazards.Of(MixIngredients.HydratedLime, acid)).Pair.Result);
+    }
 
     [Fact]
     public void Of_PeroxideAndVinegar_FindsPeraceticAcid() => Assert.Equal(

@@ -53,7 +53,7 @@ public sealed class LabelToBucketSampleTests
 
         Assert.Equal((0, ""), (exit, errors));
         Assert.Contains("1 part to 9 parts, one in 10 of the mix", output, StringComparison.Ordinal);
-        Assert.Contains("1 litre (1 L for 1 L, exact)", output, StringComparison.Ordinal);
+        Assert.Contains("1 L with a litre jug (1 L for 1 L, exact)", output, StringComparison.Ordinal);
         Assert.Contains("1.08 kg/L, the printed one nearest to the label", output, StringComparison.Ordinal);
         string shown = $"{level.MilligramsPerLiter.ToString("0", CultureInfo.InvariantCulture)} mg/L";
         Assert.Equal(2, output.Split('\n').Count(line => (line.StartsWith("Wanted", StringComparison.Ordinal) || line.StartsWith("Really", StringComparison.Ordinal)) && line.Contains(shown, StringComparison.Ordinal)));

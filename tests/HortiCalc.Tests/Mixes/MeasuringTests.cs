@@ -96,4 +96,13 @@ public class MeasuringTests
         Assert.Equal("limit", Assert.Throws<ArgumentOutOfRangeException>(
             () => Measuring.Nearest(Volume.FromMilliliters(5), KitchenMeasures.Us, Ratio.FromPercent(100))).ParamName);
     }
+
+    /// <summary>What has marks is read at a mark, and the smallest that does it is taken.</summary>
+    [Theory]
+    [InlineData(7, "7 mL with a 10 mL syringe")]
+    [InlineData(30, "30 mL with a 100 mL cylinder")]
+    [InlineData(700, "700 mL with a 1 L jug")]
+    [InlineData(1500, "1.5 L with a 1 L jug")]
+    public void Nearest_WithMarks_ReadsTheSmallestThatHoldsIt(double millilitres, string text) => Assert.Equal(
+        text, Measuring.Nearest(Volume.FromMilliliters(millilitres), KitchenMeasures.Graduated, Ratio.FromPercent(2)).Measures.Single().ToString());
 }

@@ -229,6 +229,18 @@ public class RecipeTests
         Assert.Contains(rows, row => row.Label == "afterwards" && row.Text == "rinse with clean water");
     }
 
+    /// <summary>A recipe is a plan: what burns leaves is refused as what makes a gas is.</summary>
+    [Fact]
+    public void Recipe_OfOilAndSulfur_IsRefusedWithTheReason()
+    {
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => Recipe(
+            DoseBasis.Water,
+            new VolumeDose(MixIngredients.HorticulturalOil, VolumeConcentration.FromPercent(1), VolumeConcentration.FromPercent(1)),
+            new MassDose(MixIngredients.WettableSulfur, MassConcentration.FromGramsPerLiter(2), MassConcentration.FromGramsPerLiter(2))));
+        Assert.Equal("doses", refused.ParamName);
+        Assert.Contains("horticultural oil + wettable sulfur: burnt leaves. Keep oil and sulfur", refused.Message, StringComparison.Ordinal);
+    }
+
     private static MixRecipe Recipe(DoseBasis basis, params RecipeDose[] doses) => new(
         "test", "test", [MixUse.Surfaces], basis, doses, null, RinseAdvice.NotStated, Source.CommonPractice("test", "test"), []);
 

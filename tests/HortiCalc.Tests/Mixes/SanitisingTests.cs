@@ -20,6 +20,24 @@ public class SanitisingTests
         Assert.InRange(percent, range.Low.Percent, range.High.Percent);
     }
 
+    /// <summary>The other published constants are for 25 °C: their range would leave the answer for cold water outside.</summary>
+    [Fact]
+    public void Share_AtATemperature_HasNoRangeOfConstantsForAnother()
+    {
+        Estimate<Ratio> cold = HypochlorousAcid.Share(new Ph(7.5), Temperature.FromDegreesCelsius(10));
+        Assert.Equal(60.8, cold.Value.Percent, 1);
+        Assert.Null(cold.Range);
+    }
+
+    [Fact]
+    public void PhFor_AShareThatNoSuchWaterHas_NamesTheShare()
+    {
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
+            () => HypochlorousAcid.PhFor(Ratio.FromPercent(99.99), HypochlorousConstant.Morris));
+        Assert.Equal("share", refused.ParamName);
+        Assert.Contains("99.99 %; allowed: what water of pH 5 to 10 has", refused.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Share_OutsideTheDomain_IsRefusedWithTheRange()
     {

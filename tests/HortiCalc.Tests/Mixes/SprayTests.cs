@@ -15,6 +15,14 @@ public class SprayTests
         Assert.Equal("30 L of spray on 3,000 m²: 3 full tanks of 10 L", job.ToString());
     }
 
+    [Theory]
+    [InlineData(55, "2.2 L of spray on 55 m²: one tank of 10 L, filled to 2.2 L")]
+    [InlineData(250, "10 L of spray on 250 m²: 1 full tank of 10 L")]
+    [InlineData(300, "12 L of spray on 300 m²: 1 full tank of 10 L and 2 L in the last")]
+    [InlineData(600, "24 L of spray on 600 m²: 2 full tanks of 10 L and 4 L in the last")]
+    public void Job_AsText_CountsItsTanks(double squareMetres, string text) => Assert.Equal(
+        text, new SprayJob(Area.FromSquareMeters(squareMetres), VolumeRate.FromLitresPerHectare(400), Volume.FromLiters(10)).ToString());
+
     [Fact]
     public void Job_WithALastPart_SaysHowMuchProductGoesIn()
     {

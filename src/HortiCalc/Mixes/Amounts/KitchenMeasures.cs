@@ -29,7 +29,7 @@ public static class KitchenMeasures
         new KitchenMeasure("metric-teaspoon", "metric teaspoon", Volume.FromMetricTeaspoons(1), 4, 3),
         new KitchenMeasure("metric-tablespoon", "metric tablespoon", Volume.FromMetricTablespoons(1), 2, 6),
         new KitchenMeasure("metric-cup", "metric cup", Volume.FromMetricCups(1), 4, 4),
-        new KitchenMeasure("litre", "litre", Volume.FromLiters(1), 10, 100),
+        new KitchenMeasure("litre", "litre jug", Volume.FromLiters(1), 10, 100),
     ]);
 
     /// <summary>Imperial fluid ounce, half-pint cup, pint, quart and gallon.</summary>
@@ -47,7 +47,7 @@ public static class KitchenMeasures
         new KitchenMeasure("metric-teaspoon", "metric teaspoon", Volume.FromMetricTeaspoons(1), 4, 4),
         new KitchenMeasure("australian-tablespoon", "Australian tablespoon", Volume.FromAuTablespoons(1), 2, 6),
         new KitchenMeasure("metric-cup", "metric cup", Volume.FromMetricCups(1), 4, 4),
-        new KitchenMeasure("litre", "litre", Volume.FromLiters(1), 10, 100),
+        new KitchenMeasure("litre", "litre jug", Volume.FromLiters(1), 10, 100),
     ]);
 
     /// <summary>A syringe of 10 mL with marks each half millilitre, a cylinder of 100 mL each millilitre, a litre jug each 10 mL.</summary>

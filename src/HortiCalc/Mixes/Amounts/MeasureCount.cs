@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Serialization;
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -8,6 +9,9 @@ namespace HortiCalc.Mixes;
 /// <summary>So many parts of one measure: three halves of a tablespoon.</summary>
 public sealed record MeasureCount
 {
+    // Halves, quarters and eighths are told by eye; more parts are marks.
+    private const int MostFractions = 8;
+
     /// <summary>Describes a count.</summary>
     /// <param name="measure">The measure.</param>
     /// <param name="count">How many of its parts; 1 or more.</param>
@@ -29,9 +33,11 @@ public sealed record MeasureCount
     public Volume Volume => Volume.FromLiters(Boundary.Litres(Measure.Volume) * Count / Measure.Parts);
 
     /// <summary>The count in words of the kitchen.</summary>
-    /// <returns>For instance <c>1 1/2 US tablespoons</c>.</returns>
+    /// <returns>For instance <c>1 1/2 US tablespoons</c>, or <c>7 mL with a 10 mL syringe</c> where there are marks to read.</returns>
     public override string ToString()
     {
+        if (Measure.Parts > MostFractions)
+            return $"{QuantityText.Of(Volume, TextStyle.Default)} with a {Measure.Name}";
         (int whole, int rest) = Math.DivRem(Count, Measure.Parts);
         int common = (int)System.Numerics.BigInteger.GreatestCommonDivisor(rest, Measure.Parts);
         string fraction = rest == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{rest / common}/{Measure.Parts / common}");

@@ -5,9 +5,10 @@ namespace HortiCalc.Mixes;
 
 /// <summary>Brings an amount to what people can measure with what they own, and says how far off that is.</summary>
 /// <remarks>
-/// A single measure is taken where one is near enough, the largest that is filled at least once before a part of a larger one; else two. Where even that is further off than the limit the amount is refused, with
-/// the best that could be done: make a larger batch, own a smaller spoon, or weigh. A powder is measured by a level spoon only with its bulk
-/// density, which differs between powders several fold (<see cref="PowderMeasures"/>).
+/// A single measure is taken where one is near enough: the largest that is filled at least once, or the smallest of those that are filled in
+/// part. Else two are taken. Where even that is further off than the limit the amount is refused, with the best that could be done: make a
+/// larger batch, own a smaller spoon, or weigh. A powder is measured by a level spoon only with its bulk density, which differs between
+/// powders several fold (<see cref="PowderMeasures"/>).
 /// </remarks>
 /// <example><code>
 /// PracticalAmount spoon = Measuring.Nearest(Volume.FromMilliliters(30), KitchenMeasures.Us, limit: Ratio.FromPercent(5));
@@ -34,7 +35,7 @@ public static class Measuring
 
         List<PracticalAmount> singles = [.. largestFirst.Select(measure => Single(amount, litres, measure)).OfType<PracticalAmount>()];
         PracticalAmount[] near = [.. singles.Where(found => Off(found) <= allowed)];
-        PracticalAmount? single = near.FirstOrDefault(found => found.Measures[0].Count >= found.Measures[0].Measure.Parts) ?? near.FirstOrDefault();
+        PracticalAmount? single = near.FirstOrDefault(found => found.Measures[0].Count >= found.Measures[0].Measure.Parts) ?? near.LastOrDefault();
         if (single is not null)
             return single;
 

@@ -119,6 +119,16 @@ public static class Hazards
     /// <exception cref="ArgumentNullException">The list is <see langword="null"/>.</exception>
     public static IReadOnlyList<Danger> OfStock(params IEnumerable<MixIngredient> ingredients) => Among(ingredients, [.. Pairs, .. PairsInStock]);
 
+    /// <summary>Refuses a list in which a danger was found, with every one and its reason.</summary>
+    internal static void Refuse(IReadOnlyList<Danger> dangers, string parameter)
+    {
+        if (dangers.Count > 0)
+        {
+            string reasons = string.Join(" ", dangers.Select(danger => $"{danger}. {danger.Pair.Caution.Sentence}").Distinct());
+            throw new ArgumentException($"{parameter} held what must not meet; allowed: ingredients that may. {reasons}", parameter);
+        }
+    }
+
     private static ValueList<Danger> Among(IEnumerable<MixIngredient> ingredients, IReadOnlyList<DangerousPair> pairs)
     {
         MixIngredient[] sorted = [.. Guard.NotNull(ingredients).Distinct().OrderBy(ingredient => ingredient.Key, StringComparer.Ordinal)];

@@ -28,12 +28,7 @@ public sealed record PlannedTank
         Ingredients = ValueList<MixIngredient>.Of(Guard.NotNull(ingredients));
         if (Ingredients.Count == 0)
             throw new ArgumentException("ingredients was empty; allowed: at least one.", nameof(ingredients));
-        IReadOnlyList<Danger> dangers = isStock ? Hazards.OfStock(Ingredients) : Hazards.Of(Ingredients);
-        if (dangers.Count > 0)
-        {
-            string reasons = string.Join(" ", dangers.Select(danger => $"{danger}. {danger.Pair.Caution.Sentence}").Distinct());
-            throw new ArgumentException($"ingredients held what must not meet; allowed: ingredients that may. {reasons}", nameof(ingredients));
-        }
+        Hazards.Refuse(isStock ? Hazards.OfStock(Ingredients) : Hazards.Of(Ingredients), nameof(ingredients));
     }
 
     /// <summary>Its name.</summary>

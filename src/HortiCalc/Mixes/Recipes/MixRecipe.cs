@@ -7,7 +7,7 @@ namespace HortiCalc.Mixes;
 /// <summary>A recipe in water as its source prints it: doses, contact time, rinse, use.</summary>
 /// <remarks>
 /// Immutable; equal when all members are equal. <see cref="SanitisingRecipes"/> and <see cref="FoliarRecipes"/> hold published
-/// ones. A recipe whose ingredients are dangerous together cannot be made.
+/// ones. A recipe whose ingredients must not meet cannot be made.
 /// </remarks>
 public sealed record MixRecipe
 {
@@ -24,7 +24,7 @@ public sealed record MixRecipe
     /// <param name="source">Where the recipe comes from.</param>
     /// <param name="cautions">What to take care of.</param>
     /// <exception cref="ArgumentException">
-    /// A text or list is empty, two ingredients are dangerous together, or liquids leave no room for water.
+    /// A text or list is empty, two ingredients must not meet, or liquids leave no room for water; the message gives every such pair and why.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The contact time is not above 0.</exception>
     public MixRecipe(
@@ -56,13 +56,7 @@ public sealed record MixRecipe
             ContactTime = HouseUnits.Normalise(known);
         }
 
-        IReadOnlyList<Danger> dangers = Hazards.Of(Doses.Select(dose => dose.Ingredient));
-        if (dangers.FirstOrDefault(found => found.Pair.Caution.Level == CautionLevel.Danger) is Danger danger)
-        {
-            throw new ArgumentException(
-                $"doses held {danger}; allowed: ingredients that may meet. {danger.Pair.Caution.Sentence}", nameof(doses));
-        }
-
+        Hazards.Refuse(Hazards.Of(Doses.Select(dose => dose.Ingredient)), nameof(doses));
         if (Basis == DoseBasis.FinishedMix && LitresPerLitre.High > 1)
         {
             throw new ArgumentException(

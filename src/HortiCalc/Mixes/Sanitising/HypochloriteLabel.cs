@@ -151,7 +151,7 @@ public sealed record HypochloriteLabel : IFormattable
             HypochloriteBasis.SodiumHypochloriteByMass => "sodium hypochlorite by mass",
             HypochloriteBasis.SodiumHypochloritePerVolume => "sodium hypochlorite, weight by volume",
             HypochloriteBasis.AvailableChlorineByMass => "available chlorine by mass",
-            HypochloriteBasis.TradePercent => "trade per cent",
+            HypochloriteBasis.TradePercent => "available chlorine, weight by volume (trade per cent)",
             _ => "label per cent taken as weight per volume",
         };
         return $"{QuantityText.Of(Percent, style)} {basis}: {QuantityText.Of(AvailableChlorine, style)} of available chlorine";

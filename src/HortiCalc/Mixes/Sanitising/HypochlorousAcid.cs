@@ -41,17 +41,23 @@ public static class HypochlorousAcid
     /// <param name="constant">Which published constant.</param>
     /// <returns>100/(1 + 10^(pH - pKa)) %, with what the lowest and highest published constants make of it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pH is outside the domain.</exception>
-    public static Estimate<Ratio> Share(Ph pH, HypochlorousConstant constant) => Answer(pH, MethodOf(constant), Pka(constant, 25));
+    public static Estimate<Ratio> Share(Ph pH, HypochlorousConstant constant)
+    {
+        Method method = MethodOf(constant);
+        double value = method.Require(pH.Value, "", nameof(pH));
+        return new Estimate<Ratio>(
+            Of(value, Pka(constant, 25)), method, new EstimateRange<Ratio>(Of(value, LowestPrinted), Of(value, HighestPrinted), Meaning));
+    }
 
     /// <summary>The share of hypochlorous acid at the temperature of the water, by Morris's constant.</summary>
     /// <param name="pH">From 5 to 10.</param>
     /// <param name="water">The temperature of the water, from 5 to 35 °C.</param>
-    /// <returns>The share; cold water has more of it.</returns>
+    /// <returns>The share; cold water has more of it. No range: the other published constants are for 25 °C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The pH or the temperature is outside the domain.</exception>
     public static Estimate<Ratio> Share(Ph pH, Temperature water)
     {
         double celsius = ByTemperature.Require(Boundary.Celsius(water), "°C", nameof(water));
-        return Answer(pH, ByTemperature, Pka(HypochlorousConstant.Morris, celsius));
+        return new Estimate<Ratio>(Of(ByTemperature.Require(pH.Value, "", nameof(pH)), Pka(HypochlorousConstant.Morris, celsius)), ByTemperature);
     }
 
     /// <summary>The pH at which hypochlorous acid has a share, at 25 °C.</summary>
@@ -64,7 +70,9 @@ public static class HypochlorousAcid
         double fraction = Guard.Between(Boundary.Fraction(share) * 100, 0, 100, "%", nameof(share)) / 100;
         double logOdds = Math.Log10((1 / fraction) - 1);
         Method method = MethodOf(constant);
-        double pH = method.Require(Pka(constant, 25) + logOdds, "", "pH");
+        double pH = Pka(constant, 25) + logOdds;
+        if (!method.Domain.Contains(nameof(pH), pH))
+            throw Guard.Refused(nameof(share), fraction * 100, "%", "what water of pH 5 to 10 has");
         return new Estimate<Ph>(
             new Ph(pH), method, new EstimateRange<Ph>(new Ph(LowestPrinted + logOdds), new Ph(HighestPrinted + logOdds), Meaning));
     }
@@ -79,13 +87,6 @@ public static class HypochlorousAcid
     {
         double milligramsPerLitre = Guard.NotNegative(Boundary.MilligramsPerLitre(freeChlorine), "mg/L", nameof(freeChlorine));
         return Share(pH, constant).Select(share => MassConcentration.FromMilligramsPerLiter(milligramsPerLitre * Boundary.Fraction(share)));
-    }
-
-    private static Estimate<Ratio> Answer(Ph pH, Method method, double pka)
-    {
-        double value = method.Require(pH.Value, "", nameof(pH));
-        return new Estimate<Ratio>(
-            Of(value, pka), method, new EstimateRange<Ratio>(Of(value, LowestPrinted), Of(value, HighestPrinted), Meaning));
     }
 
     private static Ratio Of(double pH, double pka) => Ratio.FromPercent(100 / (1 + Math.Pow(10, pH - pka)));

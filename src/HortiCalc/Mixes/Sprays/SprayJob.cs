@@ -101,9 +101,17 @@ public sealed record SprayJob : IFormattable, IDisplayable
     public string ToString(string? format, IFormatProvider? formatProvider)
     {
         TextStyle style = TextStyle.Parse(format, formatProvider);
-        string last = Boundary.Litres(LastTank) > 0 ? $" and {QuantityText.Of(LastTank, style)} in the last" : "";
-        return $"{QuantityText.Of(Total, style)} of spray on {QuantityText.Of(Area, style)}: "
-            + $"{QuantityText.Of(FullTanks, style)} full tanks of {QuantityText.Of(Tank, style)}{last}";
+        string tank = QuantityText.Of(Tank, style);
+        string part = QuantityText.Of(LastTank, style);
+        string tanks = (FullTanks, Boundary.Litres(LastTank) > 0) switch
+        {
+            (0, _) => $"one tank of {tank}, filled to {part}",
+            (1, false) => $"1 full tank of {tank}",
+            (1, true) => $"1 full tank of {tank} and {part} in the last",
+            (_, false) => $"{QuantityText.Of(FullTanks, style)} full tanks of {tank}",
+            _ => $"{QuantityText.Of(FullTanks, style)} full tanks of {tank} and {part} in the last",
+        };
+        return $"{QuantityText.Of(Total, style)} of spray on {QuantityText.Of(Area, style)}: {tanks}";
     }
 
     DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new($"{QuantityText.Of(Total, style)} of spray")
