@@ -204,7 +204,7 @@ internal static class BedCalculations
     private static NitrogenShare ShareOf(Inputs inputs) => NitrogenShares.Published.Single(share =>
         share.Source.Key == inputs["source"]
         && share.Material == inputs["material"]
-        && (!inputs.Has("weeks") || (share.Days.Days / 7 == inputs.Number("weeks") && share.IsOfOrganic == (inputs["organic"] == "yes"))));
+        && (!inputs.Has("weeks") || (share.ShortestTime.Days / 7 == inputs.Number("weeks") && share.IsOfOrganic == (inputs["organic"] == "yes"))));
 
     private static EstimateRange<AreaDensity> InYear(Inputs inputs) =>
         CompostNitrogen.InYear(AreaDensity.FromGramsPerSquareMeter(100), (int)inputs.Number("year")).Range!;

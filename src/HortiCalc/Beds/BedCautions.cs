@@ -104,4 +104,16 @@ public static class BedCautions
         "Soil from elsewhere can carry lead, oil, asbestos or farm chemicals: ask where it was dug, and have it tested before food is grown"
         + " in it.",
         Fill);
+
+    /// <summary>What goes with a kind of material, however much of it and whatever it is bought for.</summary>
+    internal static IEnumerable<Caution> Of(BulkMaterial material)
+    {
+        if (material is BulkMaterial.Compost or BulkMaterial.Manure)
+            yield return Salts;
+        if (material is BulkMaterial.Compost or BulkMaterial.Manure or BulkMaterial.Mulch or BulkMaterial.Soil or BulkMaterial.GreenWaste
+            or BulkMaterial.Peat or BulkMaterial.Coir)
+        {
+            yield return Dust;
+        }
+    }
 }

@@ -341,6 +341,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(BulkDensity))]
 [JsonSerializable(typeof(Mound))]
 [JsonSerializable(typeof(SlopingBed))]
+[JsonSerializable(typeof(Heap))]
 [JsonSerializable(typeof(LayeredBed))]
 [JsonSerializable(typeof(SettlingRange))]
 [JsonSerializable(typeof(LayerAdvice))]

@@ -55,5 +55,5 @@ public sealed record LayerAdvice
 
     /// <summary>One line in metric units and invariant culture.</summary>
     /// <returns>For instance <c>new lawns: 2.54 cm to 5.08 cm [source]</c>.</returns>
-    public override string ToString() => $"{Use}: {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} [{Source}]";
+    public override string ToString() => $"{Use}: {PublishedSpan.Text(Low, High, TextStyle.Default)} [{Source}]";
 }

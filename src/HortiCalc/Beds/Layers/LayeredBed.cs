@@ -83,10 +83,8 @@ public sealed record LayeredBed : IFormattable, IDisplayable
                 cautions.Add(BedCautions.TreatedTimber);
             if (Layers.Any(layer => layer.Material == BulkMaterial.Soil))
                 cautions.Add(BedCautions.ContaminatedFill);
-            if (Layers.Any(layer => layer.Material is BulkMaterial.Compost or BulkMaterial.Manure))
-                cautions.Add(BedCautions.Salts);
-            if (Layers.Any(layer => layer.Material is BulkMaterial.Compost or BulkMaterial.Manure or BulkMaterial.Mulch or BulkMaterial.Soil or BulkMaterial.Peat or BulkMaterial.Coir))
-                cautions.Add(BedCautions.Dust);
+            HashSet<Caution> ofMaterials = [.. Layers.SelectMany(layer => BedCautions.Of(layer.Material))];
+            cautions.AddRange(((Caution[])[BedCautions.Salts, BedCautions.Dust]).Where(ofMaterials.Contains));
             return ValueList<Caution>.Of(cautions);
         }
     }

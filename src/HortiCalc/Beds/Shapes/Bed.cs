@@ -79,6 +79,16 @@ public abstract record Bed : IFormattable, IDisplayable
     /// together.</exception>
     public static TriangleBed Triangle(Length a, Length b, Length c) => new(a, b, c);
 
+    /// <summary>A bed with three straight sides, by one side and the height over it.</summary>
+    /// <param name="baseSide">The side that is measured along; greater than zero.</param>
+    /// <param name="height">From that side to the opposite corner, at right angles; greater than zero.</param>
+    /// <param name="foot">How far along the side the height stands, from its start; beyond either end where the corner leans over;
+    /// <see langword="null"/> where it stands in the middle. The area is the same for all, the perimeter is not.</param>
+    /// <returns>The bed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The side or the height is not greater than zero, or the triangle is so flat (a height of
+    /// less than a hundred-thousandth of its length) that its sides no longer tell its area.</exception>
+    public static TriangleBed TriangleOverBase(Length baseSide, Length height, Length? foot = null) => TriangleBed.OverBase(baseSide, height, foot);
+
     /// <summary>An L: a rectangle with a smaller rectangle missing at one corner.</summary>
     /// <param name="width">One side of the whole rectangle; greater than zero.</param>
     /// <param name="length">The other side of the whole rectangle; greater than zero.</param>
