@@ -8,7 +8,7 @@ namespace HortiCalc.Beds;
 public static class LayerAdvices
 {
     private static readonly Source Mesa = new(
-        "mesa-county-compost", "Ultra fine compost: recommended uses", "Mesa County (CompostSources.Colorado)", null, "https://www.mesacounty.us/swm/composting/recommended-uses/ultra-fine/");
+        "mesa-county-compost", "Ultra fine compost: recommended uses", "Mesa County (Colorado)", null, "https://www.mesacounty.us/swm/composting/recommended-uses/ultra-fine/");
 
     private static readonly Source Duluth = new(
         "duluth-compost-use", "Using compost", "Western Lake Superior Sanitary District (Minnesota)", null, "https://wlssd.com/products/garden-green-compost/using-compost/");

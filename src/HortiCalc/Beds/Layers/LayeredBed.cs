@@ -114,9 +114,12 @@ public sealed record LayeredBed : IFormattable, IDisplayable
 
     private string ToString(TextStyle style)
     {
-        string rim = Boundary.Metres(AboveRim) > 0
-            ? $"{QuantityText.Of(AboveRim, style)} above the rim"
-            : $"{QuantityText.Of(BelowRim, style)} below the rim";
+        string rim = (Boundary.Metres(AboveRim), Boundary.Metres(BelowRim)) switch
+        {
+            ( > 0, _) => $"{QuantityText.Of(AboveRim, style)} above the rim",
+            (_, > 0) => $"{QuantityText.Of(BelowRim, style)} below the rim",
+            _ => "level with the rim",
+        };
         return $"{Ground.Describe(style)} with {QuantityText.Of(Layers.Count, style)} {(Layers.Count == 1 ? "layer" : "layers")},"
             + $" {QuantityText.Of(Height, style)} high, {rim}";
     }
