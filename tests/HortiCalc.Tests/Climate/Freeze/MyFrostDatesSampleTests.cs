@@ -9,6 +9,7 @@ namespace HortiCalc.Tests.Climate;
 
 /// <summary>The sample of frost dates, run as its readers run it.</summary>
 [Collection("samples")]
+[Collection("samples")]
 public sealed class MyFrostDatesSampleTests
 {
     [Fact]

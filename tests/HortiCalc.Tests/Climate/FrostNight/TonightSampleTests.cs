@@ -4,6 +4,7 @@ namespace HortiCalc.Tests.Climate;
 
 /// <summary>The sample of a frost night, run as its readers run it.</summary>
 [Collection("samples")]
+[Collection("samples")]
 public sealed class TonightSampleTests
 {
     [Fact]
