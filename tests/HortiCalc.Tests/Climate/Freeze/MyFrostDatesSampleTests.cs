@@ -9,7 +9,6 @@ namespace HortiCalc.Tests.Climate;
 
 /// <summary>The sample of frost dates, run as its readers run it.</summary>
 [Collection("samples")]
-[Collection("samples")]
 public sealed class MyFrostDatesSampleTests
 {
     [Fact]

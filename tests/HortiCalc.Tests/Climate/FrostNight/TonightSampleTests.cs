@@ -4,7 +4,6 @@ namespace HortiCalc.Tests.Climate;
 
 /// <summary>The sample of a frost night, run as its readers run it.</summary>
 [Collection("samples")]
-[Collection("samples")]
 public sealed class TonightSampleTests
 {
     [Fact]
