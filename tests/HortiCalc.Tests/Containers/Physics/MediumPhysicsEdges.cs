@@ -115,6 +115,19 @@ public class MediumPhysicsEdges
         Assert.Null(new PorometerReading(core, core, dry, dry).ImpliedParticleDensity);
     }
 
+    /// <summary>Elements of a dry mass cannot be more than it.</summary>
+    [Fact]
+    public void BalancePart_MoreElementsThanMass_IsRefused()
+    {
+        static BalancePart Bark(double carbon, double nitrogen) => new(
+            "bark", Volume.FromLiters(60.123456), Density.FromKilogramsPerCubicMeter(180), MassFraction.FromPercent(carbon), MassFraction.FromPercent(nitrogen));
+
+        Assert.Contains("were 140 % together", Assert.Throws<ArgumentOutOfRangeException>("carbon", () => Bark(80, 60)).Message, StringComparison.Ordinal);
+        Assert.Equal("60.1 L bark", Bark(50, 0.3).ToString());
+        Assert.Equal("alpha, 1/m: 6.64 ± 0.303", new FittedParameter("alpha, 1/m", 6.63603812, 0.3025528629).ToString());
+        Assert.Equal("thirty-twos: 15.2 cm across", PotCast.All[3].ToString());
+    }
+
     /// <summary>Shares that fill the core to the last drop: 10.8391… and 89.1608… % add up to a hair more than 100.</summary>
     [Fact]
     public void Findings_OfACoreThatIsFull_AreFound()
