@@ -105,6 +105,12 @@ internal static class MixCalculations
                 VolumeOf(inputs, "total"),
                 ConventionOf(inputs),
                 MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
+        ["hypochlorite.chlorometric-gL"] = inputs =>
+            HypochloriteLabel.ChlorometricDegrees(inputs.Number("degrees")).AvailableChlorine.GramsPerLiter,
+        ["hypochlorite.chlorometric-bleach-mL"] = inputs => Hypochlorite.MakeUpTo(
+            VolumeOf(inputs, "total"),
+            HypochloriteLabel.ChlorometricDegrees(inputs.Number("degrees")),
+            MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate.Milliliters,
         ["hypochlorite.trade-bleach-to-make-up"] = inputs => In(
             inputs,
             Hypochlorite.MakeUpTo(
