@@ -111,9 +111,11 @@ public sealed record HypochloriteLabel : IFormattable
     /// <param name="degrees">The degrees as printed, such as 9, 12, 36 or 48; a plain number from above 0 to 100.</param>
     /// <returns>The label, as trade per cent: 12 degrees are 38 g/L.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
-    public static HypochloriteLabel ChlorometricDegrees(double degrees) => new(
-        HypochloriteBasis.TradePercent,
-        Ratio.FromPercent(Guard.Within(Guard.Positive(degrees, "degrees"), 0, 100, "degrees") * GramsOfChlorinePerLitreAndDegree / 10));
+    public static HypochloriteLabel ChlorometricDegrees(double degrees)
+    {
+        Guard.Within(Guard.Positive(degrees, "degrees"), 0, 100, "degrees", nameof(degrees));
+        return new HypochloriteLabel(HypochloriteBasis.TradePercent, Ratio.FromPercent(degrees * GramsOfChlorinePerLitreAndDegree / 10));
+    }
 
     /// <summary>The custom of many charts: the label's per cent taken as grams of chlorine per 100 mL.</summary>
     /// <remarks>

@@ -154,7 +154,7 @@ public static class SprayerCalibration
     /// <summary>The volume that the foliage of rows of trees takes up on an area: width by height by the length of the rows.</summary>
     /// <param name="area">The area; 0 or more.</param>
     /// <param name="width">The width of the trees across the row; more than 0.</param>
-    /// <param name="height">Their height; more than 0.</param>
+    /// <param name="height">The height of their foliage, a bare stem left out; more than 0.</param>
     /// <param name="rowSpacing">The distance between rows; more than 0.</param>
     /// <returns>The tree row volume: each row is taken as one hedge.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what is allowed.</exception>
@@ -173,7 +173,7 @@ public static class SprayerCalibration
 
     /// <summary>The spray volume for rows of trees by their size.</summary>
     /// <param name="width">The width of the trees across the row; more than 0.</param>
-    /// <param name="height">Their height; more than 0.</param>
+    /// <param name="height">The height of their foliage, a bare stem left out; more than 0.</param>
     /// <param name="rowSpacing">The distance between rows; more than 0.</param>
     /// <param name="rule">The rule. They differ by four times: nursery rows take 10, orchards 30 to 44 gal/acre for the same size.</param>
     /// <returns>
