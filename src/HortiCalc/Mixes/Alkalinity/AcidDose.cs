@@ -135,7 +135,7 @@ public sealed record AcidDose : IFormattable, IDisplayable
         TextStyle style = TextStyle.Parse(format, formatProvider);
         string cautions = Cautions.Count == 1 ? "1 caution" : $"{Cautions.Count} cautions";
         return $"{Dosed(style)}: {Ph.ToString(style.Format, style.Culture)}, "
-            + $"alkalinity {QuantityText.Number(Alkalinity.MilliequivalentsPerLitre, style)} meq/L; {Method}; {cautions}";
+            + $"alkalinity {Left(style)}; {Method}; {cautions}";
     }
 
     DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new(Dosed(style))
@@ -144,7 +144,7 @@ public sealed record AcidDose : IFormattable, IDisplayable
         [
             .. Cautions.Where(caution => caution.Level == CautionLevel.Danger).Select(caution => new DisplayRow(caution.LevelWord, caution.Sentence)),
             new DisplayRow("pH", Ph.ToString(style.Format, style.Culture)),
-            new DisplayRow("alkalinity", $"{QuantityText.Number(Alkalinity.MilliequivalentsPerLitre, style)} meq/L"),
+            new DisplayRow("alkalinity", Left(style)),
             .. Nutrient("nitrogen", Nitrogen, style),
             .. Nutrient("phosphorus", Phosphorus, style),
             .. Nutrient("sulfur", Sulfur, style),
@@ -159,13 +159,20 @@ public sealed record AcidDose : IFormattable, IDisplayable
     private static DisplayRow[] Nutrient(string name, MassConcentration amount, TextStyle style) =>
         Boundary.MilligramsPerLitre(amount) > 0 ? [new DisplayRow(name, QuantityText.Of(amount, style))] : [];
 
-    // By the trade's measures of water, which no ladder of units would pick: a cubic metre, a hundred gallons.
+    // US laboratories print alkalinity as calcium carbonate.
+    private string Left(TextStyle style) => style.Units == MeasurementSystem.UsCustomary
+        ? $"{QuantityText.Number(Boundary.MilligramsPerLitre(WaterAlkalinity.ToCalciumCarbonate(Alkalinity)), style)} ppm as calcium carbonate"
+        : $"{QuantityText.Number(Alkalinity.MilliequivalentsPerLitre, style)} meq/L";
+
+    // By the trade's measures of water, which no ladder of units would pick: a cubic metre, a hundred gallons. No acid is measured in a spoon.
     private string Dosed(TextStyle style)
     {
-        (Volume water, string name) = style.Units == MeasurementSystem.UsCustomary
-            ? (Volume.FromUsGallons(100), "100 gal (US)")
-            : (Volume.FromCubicMeters(1), "1 m³");
-        return $"{Product}, {(ProductVolume is null ? QuantityText.Of(MassFor(water), style) : QuantityText.Of(VolumeFor(water), style))} to {name} of water";
+        bool us = style.Units == MeasurementSystem.UsCustomary;
+        Volume water = us ? Volume.FromUsGallons(100) : Volume.FromCubicMeters(1);
+        string amount = ProductVolume is null ? QuantityText.Of(MassFor(water), style)
+            : us ? $"{QuantityText.Number(Boundary.Litres(VolumeFor(water)) / Boundary.LitresPerUsGallon * 128, style)} fl oz"
+            : QuantityText.Of(VolumeFor(water), style);
+        return $"{Product}, {amount} to {(us ? "100 gal (US)" : "1 m³")} of water";
     }
 
     private MassConcentration Of(NutrientElement element) => MassConcentration.FromMilligramsPerLiter(

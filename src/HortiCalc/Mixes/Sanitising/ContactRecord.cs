@@ -49,12 +49,16 @@ public sealed record ContactRecord
 
         Rinse = Guard.Defined(rinse);
         Source = Guard.NotNull(source);
+<<<<<<< HEAD
         Cautions = ValueList<Caution>.Of(use switch
         {
             MixUse.FoodSurfaces => [.. MixCautions.OfDisinfectant(agent), MixCautions.FoodSurfaces],
             MixUse.Seed => [.. MixCautions.OfDisinfectant(agent), MixCautions.SeedSurfaceOnly],
             _ => MixCautions.OfDisinfectant(agent),
         });
+=======
+        Cautions = ValueList<Caution>.Of(MixCautions.OfDisinfectant(agent, use));
+>>>>>>> main
     }
 
     /// <summary>A short stable name.</summary>
@@ -84,7 +88,7 @@ public sealed record ContactRecord
     /// <summary>Who says so.</summary>
     public Source Source { get; }
 
-    /// <summary>What to take care of, by what is used.</summary>
+    /// <summary>What to take care of, by what is used and where.</summary>
     [JsonIgnore]
     public IReadOnlyList<Caution> Cautions { get; }
 
