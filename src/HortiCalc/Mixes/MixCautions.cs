@@ -250,10 +250,12 @@ internal static class MixCautions
             agent.Classes.Contains(IngredientClass.Hypochlorite) ? Bleach
             : agent.Classes.Contains(IngredientClass.HydrogenPeroxide) ? Peroxide
             : agent.Classes.Contains(IngredientClass.QuaternaryAmmonium) ? QuaternaryAmmonium
+            : agent.Classes.Contains(IngredientClass.Alcohol) ? Alcohol
             : [Ventilate, ProtectSkinAndEyes, LabelDecides];
         return use switch
         {
             MixUse.FoodSurfaces => [.. byClass, FoodSurfaces],
+            MixUse.Seed when byClass == Bleach => [.. byClass, SeedSurfaceOnly],
             MixUse.IrrigationLine when byClass == Peroxide => [.. byClass, PeroxideHurtsPlants],
             _ => byClass,
         };

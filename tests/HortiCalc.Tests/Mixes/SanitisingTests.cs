@@ -165,6 +165,16 @@ public class SanitisingTests
     }
 
     [Fact]
-    public void ContactRecords_OfSeed_SayThatOnlyTheSurfaceIsReached() => Assert.All(
-        ContactTimes.For(MixUse.Seed), record => Assert.Contains(ContactTimes.SeedSurfaceOnly, record.Cautions));
+    public void ContactRecords_OfChlorineOnSeed_SayThatOnlyTheSurfaceIsReached() => Assert.All(
+        ContactTimes.For(MixUse.Seed).Where(record => record.Agent == MixIngredients.HouseholdBleach),
+        record => Assert.Contains(ContactTimes.SeedSurfaceOnly, record.Cautions));
+
+    [Fact]
+    public void ContactRecord_OfAlcohol_SaysThatItBurns()
+    {
+        MassConcentration level = MassConcentration.FromGramsPerLiter(550);
+        ContactRecord dip = new(
+            "own", "tools", MixUse.Tools, MixIngredients.RubbingAlcohol, level, level, null, RinseAdvice.NotStated, ContactTimes.All[0].Source);
+        Assert.Contains(dip.Cautions, caution => caution.Code == "alcohol.flammable");
+    }
 }

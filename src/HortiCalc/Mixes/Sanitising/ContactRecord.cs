@@ -49,16 +49,7 @@ public sealed record ContactRecord
 
         Rinse = Guard.Defined(rinse);
         Source = Guard.NotNull(source);
-<<<<<<< HEAD
-        Cautions = ValueList<Caution>.Of(use switch
-        {
-            MixUse.FoodSurfaces => [.. MixCautions.OfDisinfectant(agent), MixCautions.FoodSurfaces],
-            MixUse.Seed => [.. MixCautions.OfDisinfectant(agent), MixCautions.SeedSurfaceOnly],
-            _ => MixCautions.OfDisinfectant(agent),
-        });
-=======
         Cautions = ValueList<Caution>.Of(MixCautions.OfDisinfectant(agent, use));
->>>>>>> main
     }
 
     /// <summary>A short stable name.</summary>
