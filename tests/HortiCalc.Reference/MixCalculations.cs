@@ -20,6 +20,8 @@ internal static class MixCalculations
         ["qt"] = VolumeUnit.UsQuart,
         ["gal"] = VolumeUnit.UsGallon,
         ["impgal"] = VolumeUnit.ImperialGallon,
+        ["impfloz"] = VolumeUnit.ImperialOunce,
+        ["impgal"] = VolumeUnit.ImperialGallon,
     };
 
     private static readonly Dictionary<string, MassUnit> Masses = new()
@@ -57,8 +59,6 @@ internal static class MixCalculations
             In(inputs, Dilution.MakeUpTo(VolumeOf(inputs, "total"), StrengthOf(inputs, "stock"), StrengthOf(inputs, "target")).Concentrate),
         ["mix.total-from-stock"] = inputs =>
             In(inputs, Dilution.UseUp(VolumeOf(inputs, "available"), StrengthOf(inputs, "stock"), StrengthOf(inputs, "target")).Total),
-        ["mix.water-to-stock"] = inputs =>
-            In(inputs, Dilution.UseUp(VolumeOf(inputs, "available"), StrengthOf(inputs, "stock"), StrengthOf(inputs, "target")).Water),
         ["mix.second-of-blend"] = inputs => In(
             inputs,
             TankMix.BlendTo(VolumeOf(inputs, "total"), StrengthOf(inputs, "first"), StrengthOf(inputs, "second"), StrengthOf(inputs, "target")).Concentrate),
@@ -90,20 +90,11 @@ internal static class MixCalculations
         ["mix.powder-rate"] = inputs => In(
             inputs, Dilution.ProductFor(Dilution.RateOf(MassOf(inputs, "product"), VolumeOf(inputs, "per")), VolumeOf(inputs, "batch"))),
         ["mix.rate-percent"] = inputs => Dilution.RateOf(VolumeOf(inputs, "product"), VolumeOf(inputs, "per")).Percent,
+        ["mix.rate-factor"] = inputs =>
+            MixRatio.FromShare(Dilution.RateOf(VolumeOf(inputs, "product"), VolumeOf(inputs, "per"))).Factor,
         ["mix.volume"] = inputs => In(inputs, VolumeOf(inputs, "volume")),
 
-        // Bleach; a plain label_pct is taken as weight per volume of chlorine.
-        ["hypochlorite.grams-per-litre"] = inputs => LabelOf(inputs).AvailableChlorine.GramsPerLiter,
-        ["hypochlorite.bleach-to-make-up"] = inputs => In(
-            inputs,
-            Hypochlorite.MakeUpTo(
-                VolumeOf(inputs, "total"), LabelOf(inputs), MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
-        ["hypochlorite.level-made-up"] = inputs => Hypochlorite.StrengthOf(
-            LabelOf(inputs), MixRatio.OneIn(VolumeOf(inputs, "total") / VolumeOf(inputs, "bleach"))).Value.MilligramsPerLiter,
-        ["chlorine-injection.level-mgL"] = inputs => ChlorineInjection.LevelOf(
-            VolumeFlow.FromUsGallonsPerMinute(inputs.Number("gpm")),
-            VolumeFlow.FromMillilitersPerMinute(inputs.Number("pump_mL_per_min")),
-            LabelOf(inputs)).Value.MilligramsPerLiter,
+        // Bleach.
         ["hypochlorite.chlorine-by-mass"] = inputs =>
             Hypochlorite.AvailableChlorineByMass(MassFraction.FromPercent(inputs.Number("hypochlorite_pct"))).Percent,
         ["hypochlorite.hypochlorite-by-mass"] = inputs =>
@@ -114,8 +105,35 @@ internal static class MixCalculations
         ["hypochlorite.hypochlorite-to-trade"] = inputs => HypochloriteLabel
             .SodiumHypochlorite(MassFraction.FromPercent(inputs.Number("hypochlorite_pct")), Density.FromKilogramsPerLiter(inputs.Number("density_kgL")))
             .TradePercentage.Percent,
-        ["hypochlorite.level-added"] = inputs => Hypochlorite.StrengthOf(
-            LabelOf(inputs), MixRatio.PartsToParts(VolumeOf(inputs, "bleach").Liters, VolumeOf(inputs, "water").Liters)).Value.MilligramsPerLiter,
+        ["hypochlorite.convention-level-made-up"] = inputs => Hypochlorite.StrengthOf(
+            ConventionOf(inputs), MixRatio.OneIn(VolumeOf(inputs, "total") / VolumeOf(inputs, "bleach"))).Value.MilligramsPerLiter,
+        ["hypochlorite.convention-level-added"] = inputs => Hypochlorite.StrengthOf(
+            ConventionOf(inputs), MixRatio.PartsToParts(VolumeOf(inputs, "bleach").Liters, VolumeOf(inputs, "water").Liters)).Value.MilligramsPerLiter,
+        ["hypochlorite.convention-bleach-to-make-up"] = inputs => In(
+            inputs,
+            Hypochlorite.MakeUpTo(
+                VolumeOf(inputs, "total"),
+                ConventionOf(inputs),
+                MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
+        ["hypochlorite.chlorometric-gL"] = inputs =>
+            HypochloriteLabel.ChlorometricDegrees(inputs.Number("degrees")).AvailableChlorine.GramsPerLiter,
+        ["hypochlorite.chlorometric-bleach-mL"] = inputs => Hypochlorite.MakeUpTo(
+            VolumeOf(inputs, "total"),
+            HypochloriteLabel.ChlorometricDegrees(inputs.Number("degrees")),
+            MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate.Milliliters,
+        ["hypochlorite.per-volume-gL"] = inputs => PerVolumeOf(inputs).AvailableChlorine.GramsPerLiter,
+        ["hypochlorite.per-volume-level-made-up"] = inputs => Hypochlorite.StrengthOf(
+            PerVolumeOf(inputs), MixRatio.OneIn(VolumeOf(inputs, "total") / VolumeOf(inputs, "bleach"))).Value.MilligramsPerLiter,
+        ["chlorine-injection.per-volume-level-mgL"] = inputs => ChlorineInjection.LevelOf(
+            VolumeFlow.FromUsGallonsPerMinute(inputs.Number("gpm")),
+            VolumeFlow.FromMillilitersPerMinute(inputs.Number("pump_mL_per_min")),
+            PerVolumeOf(inputs)).Value.MilligramsPerLiter,
+        ["hypochlorite.trade-bleach-to-make-up"] = inputs => In(
+            inputs,
+            Hypochlorite.MakeUpTo(
+                VolumeOf(inputs, "total"),
+                HypochloriteLabel.Trade(Ratio.FromPercent(inputs.Number("trade_pct"))),
+                MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
         ["hypochlorite.powder"] = inputs => In(
             inputs,
             Hypochlorite.PowderFor(
@@ -208,17 +226,11 @@ internal static class MixCalculations
         ? MassOf(inputs, "active") * (inputs.Number("area_ft2") / 43_560)
         : MassOf(inputs, "active");
 
-    /// <summary>A label by what its figure counts.</summary>
-    private static HypochloriteLabel LabelOf(Inputs inputs)
-    {
-        if (inputs.Has("trade_pct"))
-            return HypochloriteLabel.Trade(Ratio.FromPercent(inputs.Number("trade_pct")));
-        if (inputs.Has("hypochlorite_pct_wv"))
-            return HypochloriteLabel.SodiumHypochloritePerVolume(Ratio.FromPercent(inputs.Number("hypochlorite_pct_wv")));
-        return inputs.Has("degrees")
-            ? HypochloriteLabel.ChlorometricDegrees(inputs.Number("degrees"))
-            : HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(inputs.Number("label_pct")));
-    }
+    private static HypochloriteLabel ConventionOf(Inputs inputs) =>
+        HypochloriteLabel.PercentAsWeightPerVolume(MassFraction.FromPercent(inputs.Number("label_pct")));
+
+    private static HypochloriteLabel PerVolumeOf(Inputs inputs) =>
+        HypochloriteLabel.SodiumHypochloritePerVolume(Ratio.FromPercent(inputs.Number("hypochlorite_pct_wv")));
 
     private static double In(Inputs inputs, Volume volume) => volume.As(Volumes[inputs["in"]]);
 

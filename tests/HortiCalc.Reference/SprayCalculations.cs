@@ -61,6 +61,7 @@ internal static class SprayCalculations
         ["contact.level-percent"] = inputs => Record(inputs).Low.GramsPerLiter / 10,
         ["contact.level-high-percent"] = inputs => Record(inputs).High.GramsPerLiter / 10,
         ["contact.minutes"] = inputs => Record(inputs).Time!.Value.Minutes,
+        ["contact.hours"] = inputs => Record(inputs).Time!.Value.Hours,
         ["contact.seconds"] = inputs => Record(inputs).Time!.Value.Seconds,
         ["hot-water.F"] = inputs => Bath(inputs).Water.DegreesFahrenheit,
         ["hot-water.minutes"] = inputs => Bath(inputs).Time.Minutes,
@@ -106,45 +107,27 @@ internal static class SprayCalculations
             : new SprayJob(
                 Area.FromHectares(1), VolumeRate.FromLitresPerHectare(inputs.Number("L_per_ha")), Volume.FromLiters(inputs.Number("tank_L"))).ProductIn(
                     Volume.FromLiters(inputs.Number("tank_L")), VolumeRate.FromLitresPerHectare(inputs.Number("product_L_per_ha"))).Milliliters,
-        ["spray.km-per-h"] = inputs => SprayerCalibration.SpeedOver(
-            Length.FromMeters(inputs.Number("distance_m")), Duration.FromSeconds(inputs.Number("time_s"))).KilometersPerHour,
-        ["spray.mph"] = inputs => SprayerCalibration.SpeedOver(
-            Length.FromFeet(inputs.Number("distance_ft")), Duration.FromSeconds(inputs.Number("time_s"))).MilesPerHour,
-        ["spray.seconds"] = inputs => SprayerCalibration.TimeOver(
-            Length.FromFeet(inputs.Number("distance_ft")), Speed.FromMilesPerHour(inputs.Number("mph"))).Seconds,
-
-        ["spray.mph-for-rate"] = inputs => SprayerCalibration.SpeedFor(
-            VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")),
-            VolumeFlow.FromUsGallonsPerMinute(inputs.Number("gpm")),
-            WidthOf(inputs)).MilesPerHour,
-        ["spray.gpm-for-rate"] = inputs => SprayerCalibration.FlowFor(
-            VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")), Speed.FromMilesPerHour(inputs.Number("mph")), WidthOf(inputs)).UsGallonsPerMinute,
-        ["spray.l-per-min-for-area"] = inputs => SprayerCalibration.FlowFor(
-            VolumeRate.Of(Volume.FromLiters(inputs.Number("L")), Area.FromSquareMeters(inputs.Number("area_m2"))),
+        ["spray.flow-L-per-min"] = inputs => SprayerCalibration.FlowFor(
+            VolumeRate.FromLitresPerHectare(inputs.Number("L_per_ha")),
             Speed.FromMetersPerMinutes(inputs.Number("m_per_min")),
             Length.FromMeters(inputs.Number("width_m"))).LitersPerMinute,
-        ["spray.l-per-acre-flow"] = inputs => SprayerCalibration.FromFlow(
-            VolumeFlow.FromLitersPerMinute(inputs.Number("L_per_min")),
-            Speed.FromKilometersPerHour(inputs.Number("km_per_h")),
-            Length.FromMeters(inputs.Number("width_m"))).Over(Area.FromAcres(1)).Liters,
-        ["spray.gpa-strip"] = inputs => SprayerCalibration.FromStrip(
-            Volume.FromUsGallons(inputs.Number("gal")), Length.FromFeet(inputs.Number("length_ft")), WidthOf(inputs)).UsGallonsPerAcre,
-        ["spray.gal-per-1000ft2"] = inputs => VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")).UsGallonsPerThousandSquareFeet,
-        ["spray.acres-a-tank"] = inputs =>
-            VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")).CoveredBy(Volume.FromUsGallons(inputs.Number("tank_gal"))).Acres,
-        ["spray.product-qt"] = inputs => new SprayJob(
-            Area.FromAcres(1), VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")), Volume.FromUsGallons(inputs.Number("tank_gal"))).ProductIn(
-                Volume.FromUsGallons(inputs.Number("tank_gal")), VolumeRate.FromUsGallonsPerAcre(inputs.Number("product_qt_per_acre") / 4)).UsQuarts,
-        ["spray.seconds-metric"] = inputs => SprayerCalibration.TimeOver(
-            Length.FromMeters(inputs.Number("distance_m")), Speed.FromKilometersPerHour(inputs.Number("km_per_h"))).Seconds,
-        ["spray.gpa-tree-rows"] = inputs => SprayerCalibration.ForTreeRows(
+        ["spray.gpm-at-pressure"] = inputs => SprayerCalibration.FlowAtPressure(
+            VolumeFlow.FromUsGallonsPerMinute(inputs.Number("gpm")),
+            Pressure.FromPoundsForcePerSquareInch(inputs.Number("psi")),
+            Pressure.FromPoundsForcePerSquareInch(inputs.Number("other_psi"))).Value.UsGallonsPerMinute,
+
+        // Rows of trees.
+        ["spray.tree-row-ft3"] = inputs => SprayerCalibration.TreeRowVolume(
+            Area.FromAcres(inputs.Number("area_acre")),
             Length.FromFeet(inputs.Number("width_ft")),
             Length.FromFeet(inputs.Number("height_ft")),
-            Length.FromFeet(inputs.Number("spacing_ft")),
-            Enum.Parse<TreeRowRule>(inputs["rule"])).Value.UsGallonsPerAcre,
-        ["nozzle.times-the-flow"] = inputs => SprayNozzle.FlowAt(
-            Pressure.FromBars(inputs.Number("times_the_pressure")), VolumeFlow.FromLitersPerMinute(1), Pressure.FromBars(1)).Value.LitersPerMinute,
-        ["nozzle.water-for-liquid"] = inputs => SprayNozzle.WaterFlowFor(
+            Length.FromFeet(inputs.Number("spacing_ft"))).CubicFeet,
+        ["spray.tree-row-m3"] = inputs => SprayerCalibration.TreeRowVolume(
+            Area.FromHectares(inputs.Number("area_ha")),
+            Length.FromMeters(inputs.Number("width_m")),
+            Length.FromMeters(inputs.Number("height_m")),
+            Length.FromMeters(inputs.Number("spacing_m"))).CubicMeters,
+        ["nozzle.water-for-liquid"] = inputs => SprayerCalibration.WaterFlowFor(
             VolumeFlow.FromLitersPerMinute(inputs.Number("liquid")),
             new Density(inputs.Number("density_lbgal"), UnitsNet.Units.DensityUnit.PoundPerUSGallon)).Value.LitersPerMinute,
 

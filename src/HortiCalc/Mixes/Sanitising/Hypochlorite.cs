@@ -20,9 +20,6 @@ public static class Hypochlorite
     internal const double ChlorineGramsPerMole = 70.906;
     internal const double ChlorinePerHypochlorite = ChlorineGramsPerMole / SodiumHypochloriteGramsPerMole;
 
-    // A litre of chlorine gas at 0 °C and 1 bar: SanitisingSources.ChlorometricDegrees.
-    internal const double ChlorineGramsPerLitreDegree = 3.17;
-
     private static readonly Domain LabelDomain = new("bleach of the strength on its label, unscented, diluted with water only");
 
     /// <summary>From the label by the definitions of the trade: by mass with the density, or trade per cent.</summary>

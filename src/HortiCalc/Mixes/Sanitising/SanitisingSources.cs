@@ -5,6 +5,13 @@ namespace HortiCalc.Mixes;
 /// <summary>The sources of what is said about chlorine in water and contact times.</summary>
 internal static class SanitisingSources
 {
+    public static readonly Source ChlorometricDegrees = new(
+        "chlorometric-degrees",
+        "Le degré chlorométrique",
+        "Union des professeurs de physique et de chimie",
+        null,
+        "http://national.udppc.asso.fr/index.php/espace-labo-sp-1127088026/preparation-tp-chimie/186-degre-chlorometrique");
+
     public static readonly Source UsgsConstants = new(
         "usgs-phreeqc-hypochlorous",
         "PHREEQC, database llnl.dat: log K of hypochlorous acid at 25 °C",
@@ -33,14 +40,6 @@ internal static class SanitisingSources
         "book excerpt",
         null,
         "http://what-when-how.com/Tutorial/topic-1494s6gp/Management-Performance-and-Applications-of-Micro-Irrigation-Systems-128.html");
-
-    /// <summary>Defines the chlorometric degree: 3.17 g of chlorine a litre.</summary>
-    public static readonly Source ChlorometricDegrees = new(
-        "chlorometric-degrees",
-        "Le degré chlorométrique",
-        "Union des professeurs de physique et de chimie",
-        2021,
-        "https://www.udppc.asso.fr/chimie-au-laboratoire/le-degre-chlorometrique");
 
     public static readonly Source StorageModel = new(
         "bleach-breakdown-in-storage",
@@ -178,4 +177,60 @@ internal static class SanitisingSources
         "label archive of Washington State University",
         2010,
         "https://vdocument.in/deodorizing-questar-qac-net-contents-55-us-cru66cahewsuedupicolpdfwa39946pdfquestar.html");
+
+    public static readonly Source PeroxideInKitchen = new(
+        "ohio-peroxide-kitchen",
+        "Using hydrogen peroxide to clean and sanitize your kitchen",
+        "Ohio State University Extension",
+        null,
+        "https://livesmartohio.osu.edu/food/treber-1osu-edu/using-hydrogen-peroxide-to-clean-and-sanitize-your-kitchen");
+
+    public static readonly Source PeroxideOnFirSeed = new(
+        "forest-nursery-peroxide-seed",
+        "Disinfecting seeds with hydrogen peroxide, Forest Nursery Notes",
+        "USDA Forest Service",
+        1998,
+        "https://www.scribd.com/document/355045835/Disinfecting-Seeds-With-Hydrogen-Peroxide-1");
+
+    public static readonly Source PeroxideOnSproutSeed = new(
+        "beuchat-1997",
+        "Comparison of chemical treatments to kill Salmonella on alfalfa seeds destined for sprout production, International Journal of Food Microbiology 34(3):329",
+        "L. R. Beuchat, University of Georgia",
+        1997,
+        "https://sproutnet.com/comparison-of-chemical-treatments-to-kill/");
+
+    public static readonly Source PeraceticOnSeed = new(
+        "hopkins-2003",
+        "Wet seed treatment of watermelon with peroxyacetic acid, Plant Disease 87(12):1495",
+        "D. L. Hopkins and others",
+        2003,
+        "https://apsnet.org/publications/plantdisease/2003/December/Pages/87_12_1495.aspx");
+
+    public static readonly Source QuaternaryOnFusarium = new(
+        "quaternary-fusarium-2023",
+        "Behavior and use of quaternary ammonium-based disinfectants in biosafety protocols, Plant Disease, doi 10.1094/PDIS-06-23-1138-RE",
+        "American Phytopathological Society",
+        2023,
+        "https://bohrium.dp.tech/paper/arxiv/37877994");
+
+    public static readonly Source QuaternaryIowa = new(
+        "scott-county-sanitizers",
+        "Sanitizer requirements",
+        "Scott County, Iowa",
+        null,
+        "https://scottcountyiowa.gov/node/78456");
+
+    public static readonly Source AlcoholSoak = new(
+        "arizona-pruning-tools-2018",
+        "Sanitizing pruning tools",
+        "University of Arizona Cooperative Extension",
+        2018,
+        "https://cals.arizona.edu/yavapai/anr/hort/byg/archive/sanitizingpruningtools2018.html");
+
+    public static readonly Source PeroxideHurtsPlants = new(
+        "peroxide-phytotoxicity-review",
+        "Hydrogen peroxide for cleaning irrigation system in pathogen control in soilless cultures (review quoted)",
+        "ResearchGate",
+        null,
+        "https://www.researchgate.net/publication/285730689_Hydrogen_peroxide_for_cleaning_irrigation_system_in_pathogen_control_in_soilless_cultures");
 }

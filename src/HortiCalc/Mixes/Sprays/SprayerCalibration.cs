@@ -7,7 +7,8 @@ namespace HortiCalc.Mixes;
 /// <summary>How much a sprayer really puts on an area, by the published field methods, with plain water.</summary>
 /// <remarks>
 /// Strip: spray a measured area, measure what it took. 1/128 acre: fluid ounces caught in the time of the course are gallons an acre. Nozzle: flow,
-/// speed and width. Boom: what one nozzle gives over a distance. All are exact arithmetic; tree rows by their size are a rule.
+/// speed and width. Boom: what one nozzle gives over a distance. All are exact arithmetic; tree rows by their size, and a nozzle at another
+/// pressure, are rules.
 /// </remarks>
 /// <example><code>
 /// Length course = SprayerCalibration.CourseFor128thAcre(Length.FromFeet(6));   // 56.7 ft
@@ -18,17 +19,33 @@ public static class SprayerCalibration
     private const double SquareMetresPer128thAcre = Boundary.SquareMetresPerAcre / 128;
     private const double GallonsPerAcreNursery = 10;
     private const double GallonsPerAcreOrchard = 40;
-    private const double GallonsPerCubicFootWellPruned = 0.7 / 1000;
-    private const double GallonsPerCubicFootDense = 1.0 / 1000;
-    private const double SquareFeetPerAcre = Boundary.SquareMetresPerAcre / Boundary.SquareMetresPerSquareFoot;
+    private const double GallonsPerThousandCubicFeetWellPruned = 0.7;
+    private const double GallonsPerThousandCubicFeetDense = 1;
+    private const double ThousandSquareFeetPerAcre = 43.56;
 
-    private static readonly Domain RowsInLeaf = new("rows in full leaf, the sprayer well adjusted");
+    // 8.34 lb/gal, as the source has it.
+    private const double WaterKilogramsPerCubicMetre = 8.34 * 0.45359237 / Boundary.LitresPerUsGallon * 1000;
 
     private static readonly Method TreeRows = new(
-        "tree-row-volume", "spray volume by the size of the trees", SpraySources.TreeRowVolume, RowsInLeaf);
+        "tree-row-volume", "spray volume by the size of the trees", SpraySources.TreeRowVolume, new Domain("rows in full leaf, the sprayer well adjusted"));
 
-    private static readonly Method Canopy = new(
-        "tree-row-volume.canopy", "spray volume by the volume of the canopy", SpraySources.CanopyVolume, RowsInLeaf);
+    private static readonly Method TreeRowFoliage = new(
+        "tree-row-volume.by-foliage",
+        "spray volume by the volume of the rows",
+        SpraySources.CornellTreeRowVolume,
+        new Domain("orchard rows in full leaf, sprayed dilute"));
+
+    private static readonly Method SquareRoot = new(
+        "nozzle-flow.by-pressure",
+        "flow with the square root of pressure",
+        SpraySources.NozzlesAndPumps,
+        new Domain("one nozzle, sprayed with water, at pressures that its maker allows"));
+
+    private static readonly Method OtherThanWater = new(
+        "nozzle-flow.by-density",
+        "flow of water with the square root of density",
+        SpraySources.OtherThanWater,
+        new Domain("one nozzle at one pressure, liquids about as thin as water", new DomainLimit("liquid", 790, 1920, "kg/m³")));
 
     /// <summary>The rate from water sprayed on a measured strip.</summary>
     /// <param name="sprayed">The water that the strip took; 0 or more.</param>
@@ -123,30 +140,98 @@ public static class SprayerCalibration
         return Duration.FromSeconds(metres / Guard.Positive(Boundary.MetresPerSecond(speed), "m/s", nameof(speed)));
     }
 
+    /// <summary>The flow of a nozzle at another pressure: four times the pressure for twice the flow.</summary>
+    /// <param name="flow">The flow that was measured or stands in the chart; 0 or more.</param>
+    /// <param name="pressure">The pressure of that flow; more than 0.</param>
+    /// <param name="other">The other pressure; more than 0.</param>
+    /// <returns>The flow times the root of the ratio of pressures. Measure it: a worn nozzle gives more.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what is allowed.</exception>
+    /// <example><code>
+    /// Estimate&lt;VolumeFlow&gt; flow = SprayerCalibration.FlowAtPressure(
+    ///     VolumeFlow.FromLitersPerMinute(1.2), Pressure.FromBars(3), Pressure.FromBars(2));   // 0.98 L/min
+    /// </code></example>
+    public static Estimate<VolumeFlow> FlowAtPressure(VolumeFlow flow, Pressure pressure, Pressure other)
+    {
+        double litresPerMinute = Guard.NotNegative(Boundary.LitresPerMinute(flow), "L/min", nameof(flow));
+        double from = Guard.Positive(Boundary.Kilopascals(pressure), "kPa", nameof(pressure));
+        double to = Guard.Positive(Boundary.Kilopascals(other), "kPa", nameof(other));
+        return new Estimate<VolumeFlow>(
+            VolumeFlow.FromLitersPerMinute(litresPerMinute * Math.Sqrt(to / from)), SquareRoot, cautions: [MixCautions.LabelDecides]);
+    }
+
+    /// <summary>The pressure at which a nozzle gives another flow; the inverse of <see cref="FlowAtPressure"/>.</summary>
+    /// <param name="flow">The flow that was measured or stands in the chart; more than 0.</param>
+    /// <param name="pressure">The pressure of that flow; more than 0.</param>
+    /// <param name="other">The other flow; more than 0.</param>
+    /// <returns>The pressure times the square of the ratio of flows. Outside what the maker allows, change the nozzle or the speed instead.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is not above 0.</exception>
+    public static Estimate<Pressure> PressureForFlow(VolumeFlow flow, Pressure pressure, VolumeFlow other)
+    {
+        double from = Guard.Positive(Boundary.LitresPerMinute(flow), "L/min", nameof(flow));
+        double kilopascals = Guard.Positive(Boundary.Kilopascals(pressure), "kPa", nameof(pressure));
+        double ratio = Guard.Positive(Boundary.LitresPerMinute(other), "L/min", nameof(other)) / from;
+        return new Estimate<Pressure>(Pressure.FromKilopascals(kilopascals * ratio * ratio), SquareRoot, cautions: [MixCautions.LabelDecides]);
+    }
+
+    /// <summary>The flow of water to look up in a nozzle's chart for a wanted flow of another liquid, such as liquid feed.</summary>
+    /// <param name="flow">The flow of the liquid that is wanted; 0 or more.</param>
+    /// <param name="liquid">Its density, from 0.79 to 1.92 kg/L.</param>
+    /// <returns>The flow times the root of the density over that of water; a rate on an area goes in the same proportion.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what is allowed.</exception>
+    public static Estimate<VolumeFlow> WaterFlowFor(VolumeFlow flow, Density liquid)
+    {
+        double litresPerMinute = Guard.NotNegative(Boundary.LitresPerMinute(flow), "L/min", nameof(flow));
+        double kilogramsPerCubicMetre = OtherThanWater.Require(Boundary.KilogramsPerCubicMetre(liquid), "kg/m³", nameof(liquid));
+        return new Estimate<VolumeFlow>(
+            VolumeFlow.FromLitersPerMinute(litresPerMinute * Math.Sqrt(kilogramsPerCubicMetre / WaterKilogramsPerCubicMetre)),
+            OtherThanWater,
+            cautions: [MixCautions.LabelDecides]);
+    }
+
+    /// <summary>The volume that the foliage of rows of trees takes up on an area: width by height by the length of the rows.</summary>
+    /// <param name="area">The area; 0 or more.</param>
+    /// <param name="width">The width of the trees across the row; more than 0.</param>
+    /// <param name="height">The height of their foliage, a bare stem left out; more than 0.</param>
+    /// <param name="rowSpacing">The distance between rows; more than 0.</param>
+    /// <returns>The tree row volume: each row is taken as one hedge.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what is allowed.</exception>
+    /// <example><code>
+    /// Volume foliage = SprayerCalibration.TreeRowVolume(
+    ///     Area.FromHectares(1), Length.FromMeters(1.5), Length.FromMeters(3), rowSpacing: Length.FromMeters(4));   // 11,250 m³
+    /// </code></example>
+    public static Volume TreeRowVolume(Area area, Length width, Length height, Length rowSpacing)
+    {
+        double squareMetres = Guard.NotNegative(Boundary.SquareMetres(area), "m²", nameof(area));
+        double widthMetres = Guard.Positive(Boundary.Metres(width), "m", nameof(width));
+        double heightMetres = Guard.Positive(Boundary.Metres(height), "m", nameof(height));
+        return Volume.FromCubicMeters(
+            widthMetres * heightMetres * squareMetres / Guard.Positive(Boundary.Metres(rowSpacing), "m", nameof(rowSpacing)));
+    }
+
     /// <summary>The spray volume for rows of trees by their size.</summary>
     /// <param name="width">The width of the trees across the row; more than 0.</param>
-    /// <param name="height">Their height; more than 0.</param>
+    /// <param name="height">The height of their foliage, a bare stem left out; more than 0.</param>
     /// <param name="rowSpacing">The distance between rows; more than 0.</param>
-    /// <param name="rule">The rule.</param>
+    /// <param name="rule">The rule. They differ by four times: nursery rows take 10, orchards 30 to 44 gal/acre for the same size.</param>
     /// <returns>
-    /// 10 or 40 times width by height over spacing in feet, as US gallons an acre; or so much for each 1,000 cubic feet of canopy, of which
-    /// an acre holds 43,560 times width by height over spacing.
+    /// For nursery and orchard, 10 or 40 times width by height over spacing in feet, as US gallons an acre; by foliage, 0.7 or 1 US gallon on
+    /// 1,000 cubic feet of <see cref="TreeRowVolume"/>.
     /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length is not above 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length is not above 0, or the rule is not one of the defined ones.</exception>
     public static Estimate<VolumeRate> ForTreeRows(Length width, Length height, Length rowSpacing, TreeRowRule rule)
     {
         double widthFeet = Guard.Positive(Boundary.Metres(width), "m", nameof(width)) / Boundary.MetresPerFoot;
         double heightFeet = Guard.Positive(Boundary.Metres(height), "m", nameof(height)) / Boundary.MetresPerFoot;
         double spacingFeet = Guard.Positive(Boundary.Metres(rowSpacing), "m", nameof(rowSpacing)) / Boundary.MetresPerFoot;
-        (double factor, Method method) = Guard.Defined(rule) switch
+        (Method method, double gallonsPerAcre) = Guard.Defined(rule) switch
         {
-            TreeRowRule.Nursery => (GallonsPerAcreNursery, TreeRows),
-            TreeRowRule.Orchard => (GallonsPerAcreOrchard, TreeRows),
-            TreeRowRule.OrchardWellPruned => (GallonsPerCubicFootWellPruned * SquareFeetPerAcre, Canopy),
-            _ => (GallonsPerCubicFootDense * SquareFeetPerAcre, Canopy),
+            TreeRowRule.Nursery => (TreeRows, GallonsPerAcreNursery),
+            TreeRowRule.Orchard => (TreeRows, GallonsPerAcreOrchard),
+            TreeRowRule.WellPrunedOrchard => (TreeRowFoliage, GallonsPerThousandCubicFeetWellPruned * ThousandSquareFeetPerAcre),
+            _ => (TreeRowFoliage, GallonsPerThousandCubicFeetDense * ThousandSquareFeetPerAcre),
         };
         return new Estimate<VolumeRate>(
-            VolumeRate.FromUsGallonsPerAcre(factor * widthFeet * heightFeet / spacingFeet), method, cautions: [MixCautions.LabelDecides]);
+            VolumeRate.FromUsGallonsPerAcre(gallonsPerAcre * widthFeet * heightFeet / spacingFeet), method, cautions: [MixCautions.LabelDecides]);
     }
 
     private static double SquareMetresPerSecond(Speed speed, Length width) =>

@@ -6,12 +6,12 @@ public enum TreeRowRule
     /// <summary>Nursery rows: 10 gal/acre for each foot of width times height over the spacing. Zondag, Ohio State. The default for gardens.</summary>
     Nursery,
 
-    /// <summary>Orchard rows sprayed to run-off: 40 gal/acre for each foot of width times height over the spacing.</summary>
+    /// <summary>Orchard rows sprayed to run-off: 40 gal/acre for each foot of width times height over the spacing. Zondag, Ohio State.</summary>
     Orchard,
 
-    /// <summary>Orchard rows that are well pruned: 0.7 US gallons for each 1,000 cubic feet of canopy. Landers, Cornell University.</summary>
-    OrchardWellPruned,
+    /// <summary>Well-pruned orchard rows, dilute: 0.7 gal on each 1,000 cubic feet of foliage. Landers, Cornell.</summary>
+    WellPrunedOrchard,
 
-    /// <summary>Orchard rows unpruned and dense: 1 US gallon for each 1,000 cubic feet of canopy. Landers, Cornell University.</summary>
-    OrchardDense,
+    /// <summary>Unpruned orchard rows with a thick canopy, dilute: 1 gal on each 1,000 cubic feet of foliage. Landers, Cornell.</summary>
+    DenseOrchard,
 }

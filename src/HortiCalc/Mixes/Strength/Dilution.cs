@@ -125,8 +125,10 @@ public static class Dilution
     /// <exception cref="ArgumentException">The strengths count different ingredients, or cannot be compared without a density.</exception>
     public static MixRatio RatioFor(Strength stock, Strength target)
     {
-        double from = StrengthFigure.Of(Guard.NotNull(stock), nameof(stock));
-        double to = StrengthFigure.Comparable(Guard.NotNull(target), stock, nameof(target));
+        Guard.NotNull(stock);
+        Guard.NotNull(target);
+        double from = StrengthFigure.Of(stock, nameof(stock));
+        double to = StrengthFigure.Comparable(target, stock, nameof(target));
         if (!(to > 0 && to <= from))
         {
             throw new ArgumentOutOfRangeException(
@@ -143,8 +145,8 @@ public static class Dilution
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
     public static Strength StrengthOf(MixRatio ratio, Strength stock)
     {
-        double figure = StrengthFigure.Of(Guard.NotNull(stock), nameof(stock));
-        return StrengthFigure.Like(stock, figure / ratio.Factor);
+        StrengthFigure.Of(Guard.NotNull(stock), nameof(stock));
+        return stock.Diluted(ratio);
     }
 
     /// <summary>The strength that a stock must have so that the mix is as wanted, as for an injector.</summary>

@@ -102,6 +102,15 @@ public abstract record Strength : IFormattable
 
     private protected abstract string Figure(TextStyle style);
 
+    /// <summary>What is left of the strength when the liquid is diluted by volume.</summary>
+    internal Strength Diluted(MixRatio ratio)
+    {
+        double figure = ScaledFigure ?? throw new InvalidOperationException(DensityMissing);
+        return IsByVolume
+            ? new StrengthByVolume(VolumeConcentration.FromPercent(figure * 100 / ratio.Factor), Ingredient)
+            : new StrengthPerVolume(MassConcentration.FromMilligramsPerLiter(figure / ratio.Factor), Ingredient);
+    }
+
     internal const string DensityMissing =
         "A strength by mass says nothing about volumes without the density of the liquid; give it to Strength.ByMass.";
 }

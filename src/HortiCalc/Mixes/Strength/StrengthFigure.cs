@@ -19,6 +19,7 @@ internal static class StrengthFigure
                 $"{parameter} was {strength}; allowed: the basis of {other}, or a density to turn one into the other.", parameter);
     }
 
+    /// <summary>Refuses a strength that counts something else than another one.</summary>
     public static void RequireSameIngredient(Strength strength, Strength other, string parameter)
     {
         if (strength.Ingredient != other.Ingredient)
