@@ -127,6 +127,47 @@ internal static class SprayCalculations
             Length.FromMeters(inputs.Number("width_m")),
             Length.FromMeters(inputs.Number("height_m")),
             Length.FromMeters(inputs.Number("spacing_m"))).CubicMeters,
+        ["spray.gpa-tree-rows"] = inputs => SprayerCalibration.ForTreeRows(
+            Length.FromFeet(inputs.Number("width_ft")),
+            Length.FromFeet(inputs.Number("height_ft")),
+            Length.FromFeet(inputs.Number("spacing_ft")),
+            Enum.Parse<TreeRowRule>(inputs["rule"])).Value.UsGallonsPerAcre,
+        ["spray.l-per-ha-tree-rows"] = inputs => SprayerCalibration.ForTreeRows(
+            Length.FromMeters(inputs.Number("width_m")),
+            Length.FromMeters(inputs.Number("height_m")),
+            Length.FromMeters(inputs.Number("spacing_m")),
+            Enum.Parse<TreeRowRule>(inputs["rule"])).Value.LitresPerHectare,
+        ["spray.km-per-h"] = inputs => SprayerCalibration.SpeedOver(
+            Length.FromMeters(inputs.Number("distance_m")), Duration.FromSeconds(inputs.Number("time_s"))).KilometersPerHour,
+        ["spray.mph"] = inputs => SprayerCalibration.SpeedOver(
+            Length.FromFeet(inputs.Number("distance_ft")), Duration.FromSeconds(inputs.Number("time_s"))).MilesPerHour,
+        ["spray.seconds"] = inputs => SprayerCalibration.TimeOver(
+            Length.FromFeet(inputs.Number("distance_ft")), Speed.FromMilesPerHour(inputs.Number("mph"))).Seconds,
+
+        ["spray.mph-for-rate"] = inputs => SprayerCalibration.SpeedFor(
+            VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")),
+            VolumeFlow.FromUsGallonsPerMinute(inputs.Number("gpm")),
+            WidthOf(inputs)).MilesPerHour,
+        ["spray.gpm-for-rate"] = inputs => SprayerCalibration.FlowFor(
+            VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")), Speed.FromMilesPerHour(inputs.Number("mph")), WidthOf(inputs)).UsGallonsPerMinute,
+        ["spray.l-per-min-for-area"] = inputs => SprayerCalibration.FlowFor(
+            VolumeRate.Of(Volume.FromLiters(inputs.Number("L")), Area.FromSquareMeters(inputs.Number("area_m2"))),
+            Speed.FromMetersPerMinutes(inputs.Number("m_per_min")),
+            Length.FromMeters(inputs.Number("width_m"))).LitersPerMinute,
+        ["spray.l-per-acre-flow"] = inputs => SprayerCalibration.FromFlow(
+            VolumeFlow.FromLitersPerMinute(inputs.Number("L_per_min")),
+            Speed.FromKilometersPerHour(inputs.Number("km_per_h")),
+            Length.FromMeters(inputs.Number("width_m"))).Over(Area.FromAcres(1)).Liters,
+        ["spray.gpa-strip"] = inputs => SprayerCalibration.FromStrip(
+            Volume.FromUsGallons(inputs.Number("gal")), Length.FromFeet(inputs.Number("length_ft")), WidthOf(inputs)).UsGallonsPerAcre,
+        ["spray.gal-per-1000ft2"] = inputs => VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")).UsGallonsPerThousandSquareFeet,
+        ["spray.acres-a-tank"] = inputs =>
+            VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")).CoveredBy(Volume.FromUsGallons(inputs.Number("tank_gal"))).Acres,
+        ["spray.product-qt"] = inputs => new SprayJob(
+            Area.FromAcres(1), VolumeRate.FromUsGallonsPerAcre(inputs.Number("gpa")), Volume.FromUsGallons(inputs.Number("tank_gal"))).ProductIn(
+                Volume.FromUsGallons(inputs.Number("tank_gal")), VolumeRate.FromUsGallonsPerAcre(inputs.Number("product_qt_per_acre") / 4)).UsQuarts,
+        ["spray.seconds-metric"] = inputs => SprayerCalibration.TimeOver(
+            Length.FromMeters(inputs.Number("distance_m")), Speed.FromKilometersPerHour(inputs.Number("km_per_h"))).Seconds,
         ["nozzle.water-for-liquid"] = inputs => SprayerCalibration.WaterFlowFor(
             VolumeFlow.FromLitersPerMinute(inputs.Number("liquid")),
             new Density(inputs.Number("density_lbgal"), UnitsNet.Units.DensityUnit.PoundPerUSGallon)).Value.LitersPerMinute,

@@ -30,15 +30,6 @@ public class SanitisingTests
     }
 
     [Fact]
-    public void PhFor_AShareThatNoSuchWaterHas_NamesTheShare()
-    {
-        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
-            () => HypochlorousAcid.PhFor(Ratio.FromPercent(99.99), HypochlorousConstant.Morris));
-        Assert.Equal("share", refused.ParamName);
-        Assert.Contains("99.99 %; allowed: what water of pH 5 to 10 has", refused.Message, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void Share_OutsideTheDomain_IsRefusedWithTheRange()
     {
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(
