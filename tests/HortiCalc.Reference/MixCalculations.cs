@@ -19,7 +19,6 @@ internal static class MixCalculations
         ["pt"] = VolumeUnit.UsPint,
         ["qt"] = VolumeUnit.UsQuart,
         ["gal"] = VolumeUnit.UsGallon,
-        ["impgal"] = VolumeUnit.ImperialGallon,
         ["impfloz"] = VolumeUnit.ImperialOunce,
         ["impgal"] = VolumeUnit.ImperialGallon,
     };

@@ -153,7 +153,7 @@ internal static class SpraySources
         SourceKind.CommonPractice);
 
     public static readonly Source NeemTeaspoon = new(
-        "neem-teaspoon", "Neem", "hobby page", null, "http://anitasplace.com/garden/neem.shtml");
+        "neem-teaspoon", "Neem", "hobby page", null, "http://anitasplace.com/garden/neem.shtml", SourceKind.CommonPractice);
 
     public static readonly Source NeemOunce = new(
         "neem-ounce-per-gallon",
