@@ -377,6 +377,7 @@ namespace HortiCalc.Json;
 [JsonSerializable(typeof(MediumFinding))]
 [JsonSerializable(typeof(MediumRange))]
 [JsonSerializable(typeof(PorometerReading))]
+[JsonSerializable(typeof(SoakReading))]
 [JsonSerializable(typeof(PublishedRetention))]
 [JsonSerializable(typeof(RetentionCurve))]
 [JsonSerializable(typeof(RetentionFit))]

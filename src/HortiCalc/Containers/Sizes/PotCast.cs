@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -50,8 +51,8 @@ public sealed record PotCast
     public Length Diameter { get; }
 
     /// <summary>The size in invariant culture.</summary>
-    /// <returns>For instance <c>thirty-twos: 0.1524 m across</c>.</returns>
-    public override string ToString() => $"{Name}: {Guard.Number(Boundary.Metres(Diameter))} m across";
+    /// <returns>For instance <c>thirty-twos: 15.2 cm across</c>.</returns>
+    public override string ToString() => $"{Name}: {QuantityText.Of(Diameter, TextStyle.Default)} across";
 
     private static PotCast Row(string name, int? pots, double inches) => new(name, pots, Length.FromInches(inches));
 }
