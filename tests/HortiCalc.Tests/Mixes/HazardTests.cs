@@ -14,6 +14,7 @@ public class HazardTests
         MixIngredients.Ammonia, MixIngredients.AmmoniumFertiliser, MixIngredients.RubbingAlcohol, MixIngredients.HydrogenPeroxide,
         MixIngredients.ConcentratedHydrogenPeroxide, MixIngredients.QuaternaryAmmonium, MixIngredients.LiquidSoap, MixIngredients.HorticulturalOil,
         MixIngredients.VegetableOil, MixIngredients.WettableSulfur, MixIngredients.LimeSulfur, MixIngredients.BakingSoda,
+        MixIngredients.SulfuricAcid, MixIngredients.NitricAcid, MixIngredients.PhosphoricAcid, MixIngredients.HydratedLime,
     ];
 
     private static MixIngredient[] Some(int[] picks) => [.. picks.Select(pick => Known[(int)((uint)pick % Known.Length)])];
@@ -21,6 +22,7 @@ public class HazardTests
     [Theory]
     [InlineData("vinegar", "chlorine gas")]
     [InlineData("citric-acid", "chlorine gas")]
+    [InlineData("nitric-acid", "chlorine gas")]
     [InlineData("ammonia", "chloramine")]
     [InlineData("ammonium-fertiliser", "chloramine")]
     [InlineData("rubbing-alcohol", "chloroform")]
@@ -31,6 +33,13 @@ public class HazardTests
     [Fact]
     public void Of_PeroxideAndVinegar_FindsPeraceticAcid() => Assert.Equal(
         "hydrogen peroxide + vinegar: peracetic acid", Assert.Single(Hazards.Of(MixIngredients.Vinegar, MixIngredients.HydrogenPeroxide)).ToString());
+
+    [Theory]
+    [InlineData("sulfuric-acid")]
+    [InlineData("nitric-acid")]
+    [InlineData("phosphoric-acid")]
+    public void Of_AConcentratedAcidAndLime_FindsViolentHeat(string key) => Assert.Contains(
+        Hazards.Of(Known.Single(ingredient => ingredient.Key == key), MixIngredients.HydratedLime), danger => danger.Pair.Result == "violent heat");
 
     [Fact]
     public void Of_PeroxideAndCitricAcid_FindsNothing() => Assert.Empty(Hazards.Of(MixIngredients.CitricAcid, MixIngredients.HydrogenPeroxide));

@@ -19,6 +19,15 @@ public static class MixIngredients
     /// <summary>Citric acid.</summary>
     public static MixIngredient CitricAcid { get; } = new("citric-acid", "citric acid", IngredientClass.Acid);
 
+    /// <summary>Sulfuric acid as a concentrate, as against alkalinity; for licensed or trained users only.</summary>
+    public static MixIngredient SulfuricAcid { get; } = new("sulfuric-acid", "sulfuric acid", IngredientClass.Acid, IngredientClass.ConcentratedAcid);
+
+    /// <summary>Nitric acid as a concentrate, as against alkalinity.</summary>
+    public static MixIngredient NitricAcid { get; } = new("nitric-acid", "nitric acid", IngredientClass.Acid, IngredientClass.ConcentratedAcid);
+
+    /// <summary>Phosphoric acid as a concentrate, as against alkalinity.</summary>
+    public static MixIngredient PhosphoricAcid { get; } = new("phosphoric-acid", "phosphoric acid", IngredientClass.Acid, IngredientClass.ConcentratedAcid);
+
     /// <summary>Ammonia, as in window cleaners.</summary>
     public static MixIngredient Ammonia { get; } = new(
         "ammonia", "ammonia", IngredientClass.Ammonia, IngredientClass.CleanerOrDisinfectant);
