@@ -7,6 +7,7 @@ namespace HortiCalc.Containers;
 /// <summary>Published volumes of pots by the names they are sold under.</summary>
 /// <remarks>
 /// The sources differ, and none follows from the pots' dimensions: measure the pot, or fill it with water, where it matters.
+/// Names by the centimetre or the inch are of the diameter; Japanese pots are numbered by it, 3 cm a number.
 /// </remarks>
 /// <example><code>
 /// Volume perPot = PotSizes.Named("us-true-volumes", "#1").Volume; // 2.8 L, not a gallon
@@ -96,6 +97,28 @@ public static class PotSizes
     private static readonly Source Bamboo = new(
         "uk-container-symbols", "Container sizes: symbols C and P", "plant nursery (UK)", null, "http://www.gohelios.co.uk/bamboo_size_container.aspx");
 
+    private static readonly Source JapanByNumber = new(
+        "japan-pot-numbers", "Sizes of pots, numbers and the soil they take", "gardening site (Japan)", null, "https://1gardening.net/51246286");
+
+    private static readonly Source JapanBySoil = new(
+        "japan-pot-soil", "Sizes of pots (numbers) and the amount of soil", "plant encyclopedia site (Japan)", null, "https://sodatekata.net/flowers/page/1410.html");
+
+    private static readonly Source JapanGuide = new(
+        "japan-pot-guide", "What size is the number of a pot", "guide to gardening (Japan)", null, "https://allabout.co.jp/gm/gc/72841");
+
+    private static readonly Source GermanRound = new(
+        "german-round-pots", "How much larger may the new pot be", "garden text (Germany)", null, "http://www.meine-pflanzenwelt-des-suedens.de/989-2/");
+
+    private static readonly Source NevadaQuarts = new(
+        "nevada-pot-quarts", "How much soil do I need, tip 1026", "nursery (US, Nevada)", 2006, "http://nevadagardens.com/StarNursery/page01/Tip%201026.htm");
+
+    private static readonly Source TradePots = new(
+        "trade-pots-listed",
+        "Nursery container volumes, a maker's list quoted",
+        "grower forum (US)",
+        null,
+        "https://davesgarden.com/community/forums/t/1290516/");
+
     private static readonly ValueList<PotSize> All = ValueList<PotSize>.Of(
     [
         Uk("1 L", 1, 13, 10, 11),
@@ -134,6 +157,27 @@ public static class PotSizes
             ("10 cm", 0.5), ("15 cm", 1.9), ("20 cm", 4.5), ("25 cm", 8), ("30 cm", 13.5), ("33 cm", 18), ("42 cm", 28), ("50 cm", 52)),
         .. Litres(Bamboo, ("P9", 0.5), ("P11", 1), ("P13", 1.5)),
         .. Gallons(SmallPots, ("4 in", 0.125), ("5 to 6 in", 0.25), ("7 to 8 in", 1)),
+        .. Litres(
+            JapanByNumber,
+            ("no. 1 (Japan)", 0.02), ("no. 2 (Japan)", 0.06), ("no. 3 (Japan)", 0.3), ("no. 4 (Japan)", 0.6), ("no. 5 (Japan)", 1.3),
+            ("no. 6 (Japan)", 2.2), ("no. 7 (Japan)", 3.5), ("no. 8 (Japan)", 5.2), ("no. 9 (Japan)", 7.8)),
+        new PotSize("65 cm trough (Japan)", Volume.FromLiters(12), JapanByNumber, volumeHigh: Volume.FromLiters(14)),
+        .. Litres(
+            JapanBySoil,
+            ("no. 6 (Japan)", 2.2), ("no. 7 (Japan)", 3.5), ("no. 8 (Japan)", 5.1), ("no. 9 (Japan)", 7.3), ("no. 10 (Japan)", 8.4)),
+        new PotSize("no. 12 (Japan)", Volume.FromLiters(13), JapanBySoil, volumeHigh: Volume.FromLiters(15)),
+        .. Litres(JapanGuide, ("no. 3 (Japan)", 0.3), ("no. 5 (Japan)", 1), ("no. 7 (Japan)", 3)),
+        .. Litres(
+            GermanRound,
+            ("15 cm", 2), ("18 cm", 3), ("20 cm", 5), ("22 cm", 7), ("26 cm", 12), ("28 cm", 15), ("30 cm", 18), ("33 cm", 25), ("35 cm", 30), ("42 cm", 50)),
+        .. (((string Name, double CubicFeet)[])[("3.5 in", 0.007), ("4 in", 0.016), ("6 in", 0.042)])
+            .Select(size => new PotSize(size.Name, Volume.FromCubicFeet(size.CubicFeet), NevadaQuarts)),
+        .. (((string Name, double Quarts)[])
+            [("8 in", 3), ("10 in", 5), ("12 in", 12), ("14 in", 18), ("16 in", 22), ("20 in", 28), ("24 in", 36), ("30 in", 72), ("36 in", 96)])
+            .Select(size => new PotSize(size.Name, Volume.FromUsQuarts(size.Quarts), NevadaQuarts)),
+        .. Gallons(
+            TradePots,
+            ("#1", 0.75), ("#2", 1.6), ("#3", 2.8), ("#3 squat", 2.8), ("#3 full", 3), ("#5", 4.1), ("#5 squat", 4.86), ("#7", 6.2), ("#15", 14.35), ("#25", 25.7)),
     ]);
 
     /// <summary>All of them, source by source.</summary>
