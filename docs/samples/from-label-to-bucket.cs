@@ -1,5 +1,6 @@
 #!/usr/bin/env dotnet
 #:project ../../src/HortiCalc/HortiCalc.csproj
+#:project HortiCalc.Samples/HortiCalc.Samples.csproj
 #:property PublishAot=false
 
 // From what is on the bottle of bleach to what goes into the bucket: warnings first, then amounts that can be measured, and the strength
@@ -12,13 +13,13 @@
 // The bottle, the bucket and the water are invented.
 
 using System.Globalization;
-using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Json;
 using HortiCalc.Mixes;
+using HortiCalc.Samples;
 using HortiCalc.Units;
 using UnitsNet;
 using UnitsNet.Units;
@@ -45,40 +46,17 @@ const string Help = """
     Without options it takes an invented bottle and a bucket for pots.
     """;
 
-Console.OutputEncoding = Encoding.UTF8;
-if (args.Contains("--help") || args.Contains("-h"))
+return CommandLine.Answer(args, Help, options =>
 {
-    Console.WriteLine(Help);
-    return 0;
-}
-
-Dictionary<string, string> given = [];
-try
-{
-    for (int i = 0; i < args.Length; i++)
-    {
-        if (args[i] == "--json")
-            given[args[i]] = "";
-        else if (args[i] is "--label" or "--basis" or "--density" or "--target" or "--bucket" or "--kitchen" or "--limit" or "--ph" or "--with" or "--units")
-            given[args[i]] = i + 1 < args.Length ? args[++i] : throw new ArgumentException($"{args[i]}: expected a value, found nothing");
-        else
-            throw new ArgumentException($"{args[i]}: expected one of the options that --help lists");
-    }
-
-    MeasurementSystem units = Text("--units", "metric") switch
-    {
-        "metric" => MeasurementSystem.Metric,
-        "us" => MeasurementSystem.UsCustomary,
-        string other => throw new ArgumentException($"--units: expected metric or us, found {other}"),
-    };
-    bool us = units == MeasurementSystem.UsCustomary;
-    string format = us ? "U" : "M";
+    MeasurementSystem units = options.Units;
+    bool us = options.Us;
+    string format = options.Format;
     CultureInfo culture = CultureInfo.InvariantCulture;
 
     // What the label says and what is wanted. All is worked out before the first line is printed.
-    double percent = Number("--label", 8.25);
-    string basis = Text("--basis", "hypochlorite");
-    Density density = given.ContainsKey("--density") ? Density.FromKilogramsPerLiter(Number("--density", 0)) : Printed(basis, percent);
+    double percent = options.Number("--label", "8.25") ?? 8.25;
+    string basis = options.Text("--basis", "hypochlorite");
+    Density density = options.Number("--density", "1.11") is double heavy ? Density.FromKilogramsPerLiter(heavy) : Printed(basis, percent);
     HypochloriteLabel label = basis switch
     {
         "hypochlorite" => HypochloriteLabel.SodiumHypochlorite(MassFraction.FromPercent(percent), density),
@@ -86,23 +64,23 @@ try
         "trade" => HypochloriteLabel.Trade(Ratio.FromPercent(percent), density),
         string other => throw new ArgumentException($"--basis: expected hypochlorite, chlorine or trade, found {other}"),
     };
-    MixRatio? ratio = WantedRatio();
-    MassConcentration target = ratio is MixRatio mix ? Hypochlorite.StrengthOf(label, mix).Value : MassConcentration.FromMilligramsPerLiter(Number("--target", 5000));
-    Volume bucket = new(Number("--bucket", us ? 2.5 : 10), us ? VolumeUnit.UsGallon : VolumeUnit.Liter);
-    Ratio limit = Ratio.FromPercent(Number("--limit", 5));
-    Ph? pH = given.ContainsKey("--ph") ? new Ph(Number("--ph", 0)) : null;
+    MixRatio? ratio = WantedRatio(options);
+    MassConcentration target = ratio is MixRatio mix ? Hypochlorite.StrengthOf(label, mix).Value : MassConcentration.FromMilligramsPerLiter(options.Number("--target", "5000") ?? 5000);
+    Volume bucket = new(options.Number("--bucket", "10") ?? (us ? 2.5 : 10), us ? VolumeUnit.UsGallon : VolumeUnit.Liter);
+    Ratio limit = Ratio.FromPercent(options.Number("--limit", "5") ?? 5);
+    Ph? pH = options.Number("--ph", "7.5") is double measuredPh ? new Ph(measuredPh) : null;
 
     // What must not meet is refused before anything is measured.
-    _ = new PlannedTank("bucket", isStock: false, [MixIngredients.HouseholdBleach, .. Others()]);
+    _ = new PlannedTank("bucket", isStock: false, [MixIngredients.HouseholdBleach, .. Others(options)]);
 
     Estimate<MixBatch> batch = Hypochlorite.MakeUpTo(bucket, label, target);
-    IReadOnlyList<KitchenMeasure> kitchen = Kitchen(us);
+    IReadOnlyList<KitchenMeasure> kitchen = Kitchen(options);
     PracticalAmount measured = Measuring.Nearest(batch.Value.Concentrate, kitchen, limit);
     Volume water = bucket - measured.Measured;
     Strength real = Dilution.Combine(measured.Measured, water, label.Strength).Strength!;
     Estimate<Ratio>? acid = pH is Ph read ? HypochlorousAcid.Share(read, HypochlorousConstant.UsGeologicalSurvey) : null;
 
-    if (given.ContainsKey("--json"))
+    if (options.Has("--json"))
     {
         JsonObject answers = new()
         {
@@ -112,7 +90,7 @@ try
             ["hypochlorousAcid"] = acid is null ? null : Node(acid),
         };
         Console.WriteLine(answers.ToJsonString(new JsonSerializerOptions(HortiCalcJson.Options) { WriteIndented = true }));
-        return 0;
+        return;
     }
 
     void Line(string name, string text) => Console.WriteLine($"{name,-12}{text}");
@@ -123,7 +101,7 @@ try
     Console.WriteLine();
     Line("Label", label.ToString(format, culture));
     if (basis != "trade")
-        Line("Density", $"{density.KilogramsPerLiter.ToString("0.00", culture)} kg/L, {(given.ContainsKey("--density") ? "as given" : "the printed one nearest to the label; the safety data sheet of the bottle knows better")}");
+        Line("Density", $"{density.KilogramsPerLiter.ToString("0.00", culture)} kg/L, {(options.Has("--density") ? "as given" : "the printed one nearest to the label; the safety data sheet of the bottle knows better")}");
     if (ratio is MixRatio said)
         Line("Ratio", said.ToString());
     Line("Wanted", $"{Level(target)} of available chlorine in {QuantityText.Format(bucket, units)}");
@@ -149,22 +127,9 @@ try
     Console.WriteLine("Sources");
     foreach (string source in records.Select(record => record.Source).Prepend(batch.Method.Source).Concat(cautions.Select(caution => caution.Source)).Select(source => source.ToString()).Distinct())
         Console.WriteLine($"  {source}");
-    return 0;
-}
-catch (ArgumentException refused)
-{
-    // The first line says what was wrong; the rest only names the parameter again.
-    Console.Error.WriteLine(refused.Message.ReplaceLineEndings("\n").Split('\n')[0].Replace($" (Parameter '{refused.ParamName}')", "", StringComparison.Ordinal));
-    return 1;
-}
+});
 
 static JsonNode Node<T>(T value) => JsonNode.Parse(HortiCalcJson.Serialize(value))!;
-
-string Text(string option, string usual) => given.GetValueOrDefault(option, usual);
-
-double Number(string option, double usual) => !given.TryGetValue(option, out string? text) ? usual
-    : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number
-    : throw new ArgumentException($"{option}: expected a number such as 8.25, found {text}");
 
 // The printed densities are of 6 and 8.25 % by mass; far from them the bottle's own is asked for.
 static Density Printed(string basis, double percent)
@@ -182,9 +147,9 @@ static Density Printed(string basis, double percent)
 }
 
 // "1:9" is read as one part to nine, and the answer says so in both meanings.
-MixRatio? WantedRatio()
+static MixRatio? WantedRatio(CommandLine options)
 {
-    string text = Text("--target", "");
+    string text = options.Text("--target", "");
     string[] halves = text.Split(text.Contains(':', StringComparison.Ordinal) ? ":" : "in");
     if (halves.Length == 1)
         return null;
@@ -206,7 +171,7 @@ static string Rinsing(RinseAdvice advice) => advice switch
     _ => "the source says nothing of a rinse",
 };
 
-IReadOnlyList<KitchenMeasure> Kitchen(bool us) => Text("--kitchen", us ? "us" : "metric") switch
+static IReadOnlyList<KitchenMeasure> Kitchen(CommandLine options) => options.Text("--kitchen", options.Us ? "us" : "metric") switch
 {
     "us" => KitchenMeasures.Us,
     "metric" => KitchenMeasures.Metric,
@@ -216,7 +181,7 @@ IReadOnlyList<KitchenMeasure> Kitchen(bool us) => Text("--kitchen", us ? "us" : 
     string other => throw new ArgumentException($"--kitchen: expected us, metric, imperial, australian or graduated, found {other}"),
 };
 
-IEnumerable<MixIngredient> Others() => Text("--with", "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(name => name switch
+static IEnumerable<MixIngredient> Others(CommandLine options) => options.Text("--with", "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(name => name switch
 {
     "vinegar" => MixIngredients.Vinegar,
     "ammonia" => MixIngredients.Ammonia,

@@ -1,5 +1,6 @@
 #!/usr/bin/env dotnet
 #:project ../../src/HortiCalc/HortiCalc.csproj
+#:project HortiCalc.Samples/HortiCalc.Samples.csproj
 #:property PublishAot=false
 
 // How much lime: from a soil report to the amount by every published method that the report allows, why they differ, and what to take care of.
@@ -14,12 +15,11 @@
 //     comparison
 
 using System.Globalization;
-using System.Runtime.CompilerServices;
-using System.Text;
 using System.Text.Json;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Json;
+using HortiCalc.Samples;
 using HortiCalc.Soil;
 using HortiCalc.Units;
 using UnitsNet;
@@ -42,49 +42,24 @@ const string Help = """
     Without options it takes the invented report of shared/demo.
     """;
 
-Console.OutputEncoding = Encoding.UTF8;
-if (args.Contains("--help") || args.Contains("-h"))
+return CommandLine.Answer(args, Help, options =>
 {
-    Console.WriteLine(Help);
-    return 0;
-}
-
-Dictionary<string, string> given = [];
-string file = Demo();
-try
-{
-    for (int i = 0; i < args.Length; i++)
-    {
-        if (args[i] == "--json")
-            given[args[i]] = "";
-        else if (args[i] is "--report" or "--target" or "--depth" or "--area" or "--equivalent" or "--units")
-            given[args[i]] = i + 1 < args.Length ? args[++i] : throw new ArgumentException($"{args[i]}: expected a value, found nothing");
-        else
-            throw new ArgumentException($"{args[i]}: expected one of the options that --help lists");
-    }
-
-    file = given.GetValueOrDefault("--report", file);
-    MeasurementSystem units = given.GetValueOrDefault("--units", "metric") switch
-    {
-        "metric" => MeasurementSystem.Metric,
-        "us" => MeasurementSystem.UsCustomary,
-        string other => throw new ArgumentException($"--units: expected metric or us, found {other}"),
-    };
-    bool us = units == MeasurementSystem.UsCustomary;
-    Ph target = new(Number("--target") ?? 6.5);
-    Length depth = new(Number("--depth") ?? (us ? 6 : 15), us ? LengthUnit.Inch : LengthUnit.Centimeter);
-    Area area = new(Number("--area") ?? (us ? 100 : 10), us ? AreaUnit.SquareFoot : AreaUnit.SquareMeter);
-    LimingMaterial material = Number("--equivalent") is double percent
+    bool us = options.Us;
+    MeasurementSystem units = options.Units;
+    Ph target = new(options.Number("--target", "6.5") ?? 6.5);
+    Length depth = new(options.Number("--depth", "6.5") ?? (us ? 6 : 15), us ? LengthUnit.Inch : LengthUnit.Centimeter);
+    Area area = new(options.Number("--area", "6.5") ?? (us ? 100 : 10), us ? AreaUnit.SquareFoot : AreaUnit.SquareMeter);
+    LimingMaterial material = options.Number("--equivalent", "6.5") is double percent
         ? new LimingMaterial("the lime at hand", Ratio.FromPercent(percent))
         : LimingMaterial.GroundLimestone;
 
-    SoilReport soil = HortiCalcJson.Deserialize<SoilReport>(File.ReadAllText(file));
+    SoilReport soil = options.Read("--report", "soil-report.json", file => HortiCalcJson.Deserialize<SoilReport>(file.ReadToEnd()));
     LimeComparison comparison = Liming.Compare(soil, target, depth, material);
 
-    if (given.ContainsKey("--json"))
+    if (options.Has("--json"))
     {
         Console.WriteLine(JsonSerializer.Serialize(JsonSerializer.Deserialize<JsonElement>(HortiCalcJson.Serialize(comparison)), new JsonSerializerOptions { WriteIndented = true }));
-        return 0;
+        return;
     }
 
     string Show(IQuantity quantity) => QuantityText.Format(quantity, units);
@@ -111,33 +86,9 @@ try
     Section("Not used", comparison.Refusals.Select(refusal => refusal.ToString()));
     Section("Take care", comparison.Cautions.OrderByDescending(caution => caution.Level).Select(caution => $"{caution.Level}: {caution.Sentence}{Where(comparison, caution)}"));
     Section("Sources", comparison.Answers.Select(answer => answer.Rate.Method.Source.ToString()).Distinct());
-    return 0;
-}
-catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
-{
-    return Fail($"{file}: expected a file, found none");
-}
-catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
-{
-    return Fail($"{file}: expected a file that can be read: {unreadable.Message}");
-}
-catch (JsonException malformed)
-{
-    return Fail($"{file}: {malformed.Message}");
-}
-catch (ArgumentException refused)
-{
-    // The first line says what was wrong; the rest only names the parameter again.
-    return Fail(refused.Message.ReplaceLineEndings("\n").Split('\n')[0].Replace($" (Parameter '{refused.ParamName}')", "", StringComparison.Ordinal));
-}
+});
 
-int Fail(string problem)
-{
-    Console.Error.WriteLine(problem.ReplaceLineEndings(" "));
-    return 1;
-}
-
-void Section(string title, IEnumerable<string> lines)
+static void Section(string title, IEnumerable<string> lines)
 {
     List<string> all = [.. lines];
     if (all.Count == 0)
@@ -154,11 +105,3 @@ static string Where(LimeComparison comparison, Caution caution)
     int concerned = comparison.Answers.Count(answer => answer.Rate.Cautions.Contains(caution));
     return concerned == 0 || concerned == comparison.Answers.Count ? "" : $" ({concerned} of {comparison.Answers.Count} answers)";
 }
-
-double? Number(string option) => !given.TryGetValue(option, out string? text) ? null
-    : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number
-    : throw new ArgumentException($"{option}: expected a number such as 6.5, found {text}");
-
-// The demo lies beside this file, wherever the command is given.
-static string Demo([CallerFilePath] string sample = "") => Path.GetRelativePath(
-    Environment.CurrentDirectory, Path.Combine(Path.GetDirectoryName(sample)!, "..", "..", "shared", "demo", "soil-report.json"));

@@ -1,5 +1,6 @@
 #!/usr/bin/env dotnet
 #:project ../../src/HortiCalc/HortiCalc.csproj
+#:project HortiCalc.Samples/HortiCalc.Samples.csproj
 #:property PublishAot=false
 
 // My frost dates: from a file of daily minima to the last and the first freeze at any chance, how sure they are, and what they rest on.
@@ -10,14 +11,13 @@
 // The file is described in shared/demo/README.md; a column of maxima is not needed.
 
 using System.Globalization;
-using System.Runtime.CompilerServices;
-using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using HortiCalc.Climate;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Json;
+using HortiCalc.Samples;
 using HortiCalc.Season;
 using HortiCalc.Units;
 using UnitsNet;
@@ -42,61 +42,35 @@ const string Help = """
 
 const int Seed = 1;
 
-Console.OutputEncoding = Encoding.UTF8;
-if (args.Contains("--help") || args.Contains("-h"))
+return CommandLine.Answer(args, Help, options =>
 {
-    Console.WriteLine(Help);
-    return 0;
-}
-
-Dictionary<string, string> given = [];
-string file = Demo();
-try
-{
-    for (int i = 0; i < args.Length; i++)
-    {
-        if (args[i] == "--json")
-            given[args[i]] = "";
-        else if (args[i] is "--weather" or "--threshold" or "--chance" or "--method" or "--recent-years" or "--units")
-            given[args[i]] = i + 1 < args.Length ? args[++i] : throw new ArgumentException($"{args[i]}: expected a value, found nothing");
-        else
-            throw new ArgumentException($"{args[i]}: expected one of the options that --help lists");
-    }
-
-    file = given.GetValueOrDefault("--weather", file);
-    MeasurementSystem units = given.GetValueOrDefault("--units", "metric") switch
-    {
-        "metric" => MeasurementSystem.Metric,
-        "us" => MeasurementSystem.UsCustomary,
-        string other => throw new ArgumentException($"--units: expected metric or us, found {other}"),
-    };
-    bool us = units == MeasurementSystem.UsCustomary;
-    string format = us ? "U" : "M";
-    Temperature threshold = Number("--threshold") is double degrees
+    MeasurementSystem units = options.Units;
+    bool us = options.Us;
+    string format = options.Format;
+    Temperature threshold = options.Number("--threshold", "-2.5") is double degrees
         ? new Temperature(degrees, us ? TemperatureUnit.DegreeFahrenheit : TemperatureUnit.DegreeCelsius)
         : Temperature.FromDegreesCelsius(0);
-    Ratio accepted = Ratio.FromPercent(Number("--chance") switch
+    Ratio accepted = Ratio.FromPercent(options.Number("--chance", "10") switch
     {
         null => 10,
         double percent and > 0 and < 100 => percent,
         double percent => throw new ArgumentException($"--chance: expected a chance above 0 and below 100 %, found {percent.ToString(CultureInfo.InvariantCulture)}"),
     });
-    FreezeDateMethod method = given.GetValueOrDefault("--method", "mixed-normal") switch
+    FreezeDateMethod method = options.Text("--method", "mixed-normal") switch
     {
         "mixed-normal" => FreezeDateMethod.MixedNormal,
         "ranked" => FreezeDateMethod.Ranked(),
         "resampled" => FreezeDateMethod.ResampledYears(Seed),
         string other => throw new ArgumentException($"--method: expected mixed-normal, ranked or resampled, found {other}"),
     };
-    int? recent = Number("--recent-years") switch
+    int? recent = options.Number("--recent-years", "15") switch
     {
         null => null,
         double years when years == Math.Floor(years) && years is >= 11 and <= 1000 => (int)years,
-        _ => throw new ArgumentException($"--recent-years: expected a whole number, 11 or more, found {given["--recent-years"]}"),
+        _ => throw new ArgumentException($"--recent-years: expected a whole number, 11 or more, found {options.Text("--recent-years", "")}"),
     };
 
-    using StreamReader reader = File.OpenText(file);
-    DailyTemperatures days = WeatherCsv.Read(reader);
+    DailyTemperatures days = options.Read("--weather", "weather.csv", WeatherCsv.Read);
     if (recent is int last && last < days.End.Year && days.End.AddYears(-last) >= days.Start)
         days = days.Between(days.End.AddYears(-last).AddDays(1), days.End);
 
@@ -111,7 +85,7 @@ try
     // So many years tell no rarer length than this.
     List<Ratio> lengthChances = [.. chances.Where(chance => lengths >= 5 && chance.Percent >= 100.0 / (lengths + 1) && chance.Percent <= 100.0 * lengths / (lengths + 1))];
 
-    if (given.ContainsKey("--json"))
+    if (options.Has("--json"))
     {
         JsonObject answers = new()
         {
@@ -125,7 +99,7 @@ try
             ["hardinessZone"] = zone is null ? null : Node(zone),
         };
         Console.WriteLine(answers.ToJsonString(new JsonSerializerOptions(HortiCalcJson.Options) { WriteIndented = true }));
-        return 0;
+        return;
     }
 
     string Show(IQuantity quantity) => QuantityText.Format(quantity, units);
@@ -172,7 +146,7 @@ try
     Console.WriteLine();
     foreach (Caution caution in climate.LastInSpring.Cautions.Concat(climate.FirstInAutumn.Cautions).Concat(climate.SeasonWithoutFreeze.Cautions).Concat(zone?.Cautions ?? []).Distinct())
         Console.WriteLine($"{caution.Level}: {caution.Sentence}");
-    return 0;
+    return;
 
     void Side(string title, string words, FreezeDateDistribution freezes, Func<Ratio, FreezeDateInterval> overAll, Func<Ratio, Estimate<MonthDay>?> givenAFreeze)
     {
@@ -190,34 +164,7 @@ try
             ? "  every season had one: given that a freeze comes the dates are the same"
             : $"  given that a freeze comes: {string.Join(", ", chances.Select(chance => $"{Show(chance)} {Date(givenAFreeze(chance)?.Value)}"))}");
     }
-}
-catch (MalformedInputException malformed)
-{
-    return Fail($"{file}, {malformed.Message}");
-}
-catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
-{
-    return Fail($"{file}: expected a file, found none");
-}
-catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
-{
-    return Fail($"{file}: expected a file that can be read: {unreadable.Message}");
-}
-catch (ArgumentException refused)
-{
-    // The first line says what was wrong; the rest only names the parameter again.
-    return Fail(refused.Message.ReplaceLineEndings("\n").Split('\n')[0].Replace($" (Parameter '{refused.ParamName}')", "", StringComparison.Ordinal));
-}
-
-int Fail(string problem)
-{
-    Console.Error.WriteLine(problem.ReplaceLineEndings(" "));
-    return 1;
-}
-
-double? Number(string option) => !given.TryGetValue(option, out string? text) ? null
-    : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number
-    : throw new ArgumentException($"{option}: expected a number such as -2.5, found {text}");
+});
 
 static (WinterMinima? Winters, string Problem) Winters(DailyTemperatures days, Hemisphere hemisphere)
 {
@@ -238,7 +185,3 @@ static JsonArray Nodes<T>(IEnumerable<T> values) => [.. values.Select(value => N
 static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
 static string Whole(Duration length) => Math.Round(length.Days, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
-
-// The demo lies beside this file, wherever the command is given.
-static string Demo([CallerFilePath] string sample = "") => Path.GetRelativePath(
-    Environment.CurrentDirectory, Path.Combine(Path.GetDirectoryName(sample)!, "..", "..", "shared", "demo", "weather.csv"));

@@ -1,5 +1,6 @@
 #!/usr/bin/env dotnet
 #:project ../../src/HortiCalc/HortiCalc.csproj
+#:project HortiCalc.Samples/HortiCalc.Samples.csproj
 #:property PublishAot=false
 
 // A shopping list for three beds and forty pots: what to buy, what it weighs, and how often the car has to go.
@@ -10,12 +11,12 @@
 // The beds, the pots and the prices are invented; they belong to the garden of shared/demo.
 
 using System.Globalization;
-using System.Text;
 using HortiCalc.Beds;
 using HortiCalc.Containers;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Json;
+using HortiCalc.Samples;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -34,40 +35,20 @@ const string Help = """
     Beds, pots and prices are invented, for the garden of shared/demo.
     """;
 
-Console.OutputEncoding = Encoding.UTF8;
-if (args.Contains("--help") || args.Contains("-h"))
+return CommandLine.Answer(args, Help, options =>
 {
-    Console.WriteLine(Help);
-    return 0;
-}
-
-Dictionary<string, string> given = [];
-try
-{
-    for (int i = 0; i < args.Length; i++)
+    MeasurementSystem units = options.Units;
+    bool us = options.Us;
+    string format = options.Format;
+    int pots = options.Number("--pots", "40") switch
     {
-        if (args[i] == "--json")
-            given[args[i]] = "";
-        else if (args[i] is "--pots" or "--payload" or "--space" or "--units")
-            given[args[i]] = i + 1 < args.Length ? args[++i] : throw new ArgumentException($"{args[i]}: expected a value, found nothing");
-        else
-            throw new ArgumentException($"{args[i]}: expected one of the options that --help lists");
-    }
-
-    MeasurementSystem units = given.GetValueOrDefault("--units", "metric") switch
-    {
-        "metric" => MeasurementSystem.Metric,
-        "us" => MeasurementSystem.UsCustomary,
-        string other => throw new ArgumentException($"--units: expected metric or us, found {other}"),
+        null => 40,
+        double count when count == Math.Floor(count) && count is > 0 and <= 10_000 => (int)count,
+        _ => throw new ArgumentException($"--pots: expected a whole number above zero, up to 10000, found {options.Text("--pots", "")}"),
     };
-    bool us = units == MeasurementSystem.UsCustomary;
-    string format = us ? "U" : "M";
-    int pots = Number("--pots", 40) is double count && count == Math.Floor(count) && count <= 10_000
-        ? (int)count
-        : throw new ArgumentException($"--pots: expected a whole number up to 10000, found {given["--pots"]}");
     Vehicle car = new(
-        given.ContainsKey("--payload") && us ? Mass.FromPounds(Number("--payload", 0)) : Mass.FromKilograms(Number("--payload", 400)),
-        given.ContainsKey("--space") && us ? Volume.FromCubicFeet(Number("--space", 0)) : Volume.FromLiters(Number("--space", 900)));
+        options.Number("--payload", "400") is double payload ? us ? Mass.FromPounds(payload) : Mass.FromKilograms(payload) : Mass.FromKilograms(400),
+        options.Number("--space", "900") is double space ? us ? Volume.FromCubicFeet(space) : Volume.FromLiters(space) : Volume.FromLiters(900));
 
     // Three beds. The ridge is heaped up from soil of the plot and needs a mulch on all of its surface.
     Ratio settling = Ratio.FromPercent(10);
@@ -112,10 +93,10 @@ try
         }))],
         car);
 
-    if (given.ContainsKey("--json"))
+    if (options.Has("--json"))
     {
         Console.WriteLine(HortiCalcJson.Serialize(haul));
-        return 0;
+        return;
     }
 
     string Show(IQuantity quantity) => QuantityText.Format(quantity, units);
@@ -143,17 +124,6 @@ try
     Console.WriteLine();
     foreach (Caution caution in kitchen.Cautions.Concat(keyhole.Cautions).Concat(PottingMedium.Cautions).Concat(haul.Cautions).DistinctBy(caution => caution.Code))
         Line(caution.Level.ToString(), caution.Sentence);
-    return 0;
 
     BagOffer Offer(double litres, decimal price) => new(Show(Volume.FromLiters(litres)), Volume.FromLiters(litres), price);
-}
-catch (ArgumentException refused)
-{
-    // The first line says what was wrong; the rest only names the parameter again.
-    Console.Error.WriteLine(refused.Message.ReplaceLineEndings("\n").Split('\n')[0].Replace($" (Parameter '{refused.ParamName}')", "", StringComparison.Ordinal));
-    return 1;
-}
-
-double Number(string option, double usual) => !given.TryGetValue(option, out string? text) ? usual
-    : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) && number > 0 ? number
-    : throw new ArgumentException($"{option}: expected a number above zero, found {text}");
+});

@@ -1,5 +1,6 @@
 #!/usr/bin/env dotnet
 #:project ../../src/HortiCalc/HortiCalc.csproj
+#:project HortiCalc.Samples/HortiCalc.Samples.csproj
 #:property PublishAot=false
 
 // From what is read two hours after sunset: how cold the night becomes, how sure that is, what it does to the crop, and what to do when.
@@ -10,11 +11,10 @@
 // The file of past nights is described in shared/demo/README.md.
 
 using System.Globalization;
-using System.Runtime.CompilerServices;
-using System.Text;
 using HortiCalc.Climate;
 using HortiCalc.Display;
 using HortiCalc.Evidence;
+using HortiCalc.Samples;
 using HortiCalc.Units;
 using UnitsNet;
 using UnitsNet.Units;
@@ -41,55 +41,31 @@ const string Help = """
     Without options it takes an invented evening of the garden of shared/demo.
     """;
 
-Console.OutputEncoding = Encoding.UTF8;
-if (args.Contains("--help") || args.Contains("-h"))
+return CommandLine.Answer(args, Help, options =>
 {
-    Console.WriteLine(Help);
-    return 0;
-}
-
-Dictionary<string, string> given = [];
-try
-{
-    for (int i = 0; i < args.Length; i++)
-    {
-        if (args[i] == "--cloudy")
-            given[args[i]] = "";
-        else if (args[i] is "--temperature" or "--dew-point" or "--humidity" or "--wind" or "--sunset" or "--sunrise" or "--crop" or "--stage"
-            or "--nights" or "--fitting" or "--units")
-            given[args[i]] = i + 1 < args.Length ? args[++i] : throw new ArgumentException($"{args[i]}: expected a value, found nothing");
-        else
-            throw new ArgumentException($"{args[i]}: expected one of the options that --help lists");
-    }
-
-    MeasurementSystem units = Text("--units", "metric") switch
-    {
-        "metric" => MeasurementSystem.Metric,
-        "us" => MeasurementSystem.UsCustomary,
-        string other => throw new ArgumentException($"--units: expected metric or us, found {other}"),
-    };
-    bool us = units == MeasurementSystem.UsCustomary;
-    string format = us ? "U" : "M";
+    MeasurementSystem units = options.Units;
+    bool us = options.Us;
+    string format = options.Format;
     TemperatureUnit degrees = us ? TemperatureUnit.DegreeFahrenheit : TemperatureUnit.DegreeCelsius;
 
     // What was read.
-    Temperature temperature = Number("--temperature") is double air ? new Temperature(air, degrees) : Temperature.FromDegreesCelsius(4.2);
-    Temperature dewPoint = Number("--dew-point") is double dew ? new Temperature(dew, degrees)
-        : Number("--humidity") is double humidity
+    Temperature temperature = options.Number("--temperature", "-3.5") is double air ? new Temperature(air, degrees) : Temperature.FromDegreesCelsius(4.2);
+    Temperature dewPoint = options.Number("--dew-point", "-3.5") is double dew ? new Temperature(dew, degrees)
+        : options.Number("--humidity", "-3.5") is double humidity
             ? MoistAir.FromRelativeHumidity(temperature, RelativeHumidity.FromPercent(humidity), Pressure.FromKilopascals(101.325)).DewPoint()
             : Temperature.FromDegreesCelsius(-3.1);
-    Speed wind = Number("--wind") is double blows
+    Speed wind = options.Number("--wind", "-3.5") is double blows
         ? new Speed(blows, us ? SpeedUnit.MilePerHour : SpeedUnit.MeterPerSecond)
         : Speed.FromMetersPerSecond(0.8);
-    DateTime sunset = Time("--sunset", new DateTime(2027, 4, 20, 20, 4, 0));
-    DateTime sunrise = Time("--sunrise", sunset.Date.AddDays(1).AddHours(6).AddMinutes(2));
-    bool isClear = !given.ContainsKey("--cloudy");
-    IReadOnlyList<CriticalTemperature> crop = CriticalTemperatures.For(Text("--crop", "apple"), Text("--stage", "full bloom"));
+    DateTime sunset = Time(options, "--sunset", new DateTime(2027, 4, 20, 20, 4, 0));
+    DateTime sunrise = Time(options, "--sunrise", sunset.Date.AddDays(1).AddHours(6).AddMinutes(2));
+    bool isClear = !options.Has("--cloudy");
+    IReadOnlyList<CriticalTemperature> crop = CriticalTemperatures.For(options.Text("--crop", "apple"), options.Text("--stage", "full bloom"));
     FrostEvening evening = new(sunset, sunrise, temperature, dewPoint, wind, isClear);
 
     // Nothing is published for windy or cloudy nights but the forecast. All is worked out before the first line is printed.
     FrostNight? night = wind.MetersPerSecond < 2 && isClear
-        ? new FrostNight(evening, new NightMinimumModel(Fitting(), Nights()), crop)
+        ? new FrostNight(evening, new NightMinimumModel(Fitting(options), options.Read("--nights", "frost-nights.csv", reader => Nights(reader, options.Text("--nights", "frost-nights.csv")))), crop)
         : null;
 
     string Show(IQuantity quantity) => QuantityText.Format(quantity, units);
@@ -107,7 +83,7 @@ try
             Line("Crop", line.ToString(format, CultureInfo.InvariantCulture));
         foreach (Caution caution in type.Cautions)
             Line(caution.Level.ToString(), caution.Sentence);
-        return 0;
+        return;
     }
 
     Line("To do", tonight.Advice switch
@@ -139,27 +115,9 @@ try
 
     foreach (Caution caution in tonight.Cautions)
         Line(caution.Level.ToString(), caution.Sentence);
-    return 0;
-}
-catch (ArgumentException refused)
-{
-    // The first line says what was wrong; the rest only names the parameter again.
-    Console.Error.WriteLine(refused.Message.ReplaceLineEndings("\n").Split('\n')[0].Replace($" (Parameter '{refused.ParamName}')", "", StringComparison.Ordinal));
-    return 1;
-}
-catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
-{
-    Console.Error.WriteLine($"{Text("--nights", "the demo")}: expected a file that can be read: {unreadable.Message}");
-    return 1;
-}
+});
 
-string Text(string option, string usual) => given.GetValueOrDefault(option, usual);
-
-double? Number(string option) => !given.TryGetValue(option, out string? text) ? null
-    : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number
-    : throw new ArgumentException($"{option}: expected a number such as -3.5, found {text}");
-
-NightMinimumFitting Fitting() => Text("--fitting", "two-step") switch
+static NightMinimumFitting Fitting(CommandLine options) => options.Text("--fitting", "two-step") switch
 {
     "two-step" => NightMinimumFitting.TwoStep,
     "joint" => NightMinimumFitting.Joint,
@@ -167,19 +125,17 @@ NightMinimumFitting Fitting() => Text("--fitting", "two-step") switch
     string other => throw new ArgumentException($"--fitting: expected two-step, joint or temperature, found {other}"),
 };
 
-DateTime Time(string option, DateTime usual) => !given.TryGetValue(option, out string? text) ? usual
-    : DateTime.TryParseExact(text, "yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime time) ? time
-    : throw new ArgumentException($"{option}: expected a time such as 2027-04-20T20:04, found {text}");
+static DateTime Time(CommandLine options, string option, DateTime usual) => !options.Has(option) ? usual
+    : DateTime.TryParseExact(options.Text(option, ""), "yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime time) ? time
+    : throw new ArgumentException($"{option}: expected a time such as 2027-04-20T20:04, found {options.Text(option, "")}");
 
 // Past nights: the first line that is no comment names the columns.
-List<PastNight> Nights([CallerFilePath] string sample = "")
+static List<PastNight> Nights(TextReader reader, string name)
 {
-    string file = Text("--nights", Path.Combine(Path.GetDirectoryName(sample)!, "..", "..", "shared", "demo", "frost-nights.csv"));
-    string name = given.ContainsKey("--nights") ? file : "frost-nights.csv";
     List<PastNight> nights = [];
     string[]? columns = null;
     int number = 0;
-    foreach (string line in File.ReadLines(file))
+    while (reader.ReadLine() is string line)
     {
         number++;
         if (line.StartsWith('#') || line.Trim().Length == 0)

@@ -1,5 +1,6 @@
 #!/usr/bin/env dotnet
 #:project ../../src/HortiCalc/HortiCalc.csproj
+#:project HortiCalc.Samples/HortiCalc.Samples.csproj
 #:property PublishAot=false
 
 // When will this crop be ready, and how sure is that? From the season so far and the past years of the same place:
@@ -10,10 +11,9 @@
 // The weather file is described in shared/demo/README.md. Days of a weather forecast may stand at its end: set --today to the last of them.
 
 using System.Globalization;
-using System.Runtime.CompilerServices;
-using System.Text;
 using HortiCalc.Climate;
 using HortiCalc.Evidence;
+using HortiCalc.Samples;
 using HortiCalc.Season;
 using HortiCalc.Units;
 using UnitsNet;
@@ -37,47 +37,23 @@ const string Help = """
     A date is written as 2025-07-01. Without options it asks for the invented crop and place of shared/demo.
     """;
 
-Console.OutputEncoding = Encoding.UTF8;
-if (args.Contains("--help") || args.Contains("-h"))
+return CommandLine.Answer(args, Help, options =>
 {
-    Console.WriteLine(Help);
-    return 0;
-}
-
-Dictionary<string, string> given = [];
-string[] known = ["--weather", "--sown", "--today", "--until", "--requirement", "--base", "--upper", "--method", "--units"];
-for (int i = 0; i < args.Length; i += 2)
-{
-    if (!known.Contains(args[i]))
-        return Fail($"{args[i]}: expected one of the options that --help lists");
-    if (i + 1 == args.Length)
-        return Fail($"{args[i]}: expected a value, found nothing");
-    given[args[i]] = args[i + 1];
-}
-
-string unitsText = given.GetValueOrDefault("--units", "metric");
-bool us = unitsText == "us";
-if (!us && unitsText != "metric")
-    return Fail($"--units: expected metric or us, found {unitsText}");
-string format = us ? "U" : "M";
-string file = given.GetValueOrDefault("--weather", Demo());
-
-try
-{
-    DateOnly sown = Date("--sown", new DateOnly(2025, 5, 15));
-    DateOnly today = Date("--today", new DateOnly(2025, 7, 1));
-    DateOnly until = Date("--until", new DateOnly(sown.Year, 10, 31));
-    ThermalTime sum = Number("--requirement") is not double degreeDays ? ThermalTime.FromCelsiusDays(855)
+    bool us = options.Us;
+    string format = options.Format;
+    DateOnly sown = Date(options, "--sown", new DateOnly(2025, 5, 15));
+    DateOnly today = Date(options, "--today", new DateOnly(2025, 7, 1));
+    DateOnly until = Date(options, "--until", new DateOnly(sown.Year, 10, 31));
+    ThermalTime sum = options.Number("--requirement", "855") is not double degreeDays ? ThermalTime.FromCelsiusDays(855)
         : us ? ThermalTime.FromFahrenheitDays(degreeDays)
         : ThermalTime.FromCelsiusDays(degreeDays);
-    Temperature lower = Degrees("--base") ?? Temperature.FromDegreesCelsius(10);
-    Temperature? upper = given.GetValueOrDefault("--upper") == "none" ? null : Degrees("--upper") ?? Temperature.FromDegreesCelsius(30);
-    DegreeDayMethod method = DegreeDayMethod.FromKey(given.GetValueOrDefault("--method", "single-sine"));
+    Temperature lower = Degrees(options, "--base") ?? Temperature.FromDegreesCelsius(10);
+    Temperature? upper = options.Text("--upper", "") == "none" ? null : Degrees(options, "--upper") ?? Temperature.FromDegreesCelsius(30);
+    DegreeDayMethod method = DegreeDayMethod.FromKey(options.Text("--method", "single-sine"));
 
-    using StreamReader reader = File.OpenText(file);
-    DailyTemperatures record = WeatherCsv.Read(reader);
+    DailyTemperatures record = options.Read("--weather", "weather.csv", WeatherCsv.Read);
     if (sown < record.Start || today > record.End || today < sown)
-        return Fail($"--sown, --today: expected days in order from {Text(record.Start)} to {Text(record.End)}, found {Text(sown)} and {Text(today)}");
+        throw new ArgumentException($"--sown, --today: expected days in order from {Text(record.Start)} to {Text(record.End)}, found {Text(sown)} and {Text(today)}");
 
     DegreeDayThresholds thresholds = new(lower, upper);
     Source source = new("given", "the requirement", "the grower", null, null, SourceKind.Given);
@@ -131,51 +107,15 @@ try
     foreach (Caution caution in forecast.Cautions)
         Console.WriteLine($"{caution.Level}: {caution.Sentence} [{caution.Source}]");
     Console.WriteLine($"Method: {forecast.Method}");
-    return 0;
-}
-catch (MalformedInputException malformed)
-{
-    return Fail($"{file}, {malformed.Message}");
-}
-catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
-{
-    return Fail($"{file}: expected a file, found none");
-}
-catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
-{
-    return Fail($"{file}: expected a file that can be read: {unreadable.Message}");
-}
-catch (Exception refused) when (refused is ArgumentException or FormatException)
-{
-    return Fail(refused.Message);
-}
+});
 
-int Fail(string problem)
-{
-    Console.Error.WriteLine(problem.ReplaceLineEndings(" "));
-    return 1;
-}
+static DateOnly Date(CommandLine options, string option, DateOnly otherwise) =>
+    !options.Has(option) ? otherwise
+    : DateOnly.TryParseExact(options.Text(option, ""), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) ? date
+    : throw new ArgumentException($"{option}: expected a date such as 2025-07-01, found {options.Text(option, "")}");
 
-DateOnly Date(string option, DateOnly otherwise)
-{
-    if (!given.TryGetValue(option, out string? text))
-        return otherwise;
-    return DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
-        ? date
-        : throw new FormatException($"{option}: expected a date such as 2025-07-01, found {text}");
-}
-
-double? Number(string option)
-{
-    if (!given.TryGetValue(option, out string? text))
-        return null;
-    return double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number)
-        ? number
-        : throw new FormatException($"{option}: expected a number, found {text}");
-}
-
-Temperature? Degrees(string option) => Number(option) is not double degrees ? null
-    : us ? Temperature.FromDegreesFahrenheit(degrees)
+static Temperature? Degrees(CommandLine options, string option) => options.Number(option, "10") is not double degrees ? null
+    : options.Us ? Temperature.FromDegreesFahrenheit(degrees)
     : Temperature.FromDegreesCelsius(degrees);
 
 static string Words(UpperCutoff cutoff) => cutoff switch
@@ -190,7 +130,3 @@ static string Text(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.I
 static string Percent(Ratio share) => share.Percent.ToString("0", CultureInfo.InvariantCulture) + " %";
 
 static string Days(Duration duration) => duration.Days.ToString("0.0", CultureInfo.InvariantCulture);
-
-// The demo lies beside this file, wherever the command is given.
-static string Demo([CallerFilePath] string sample = "") => Path.GetRelativePath(
-    Environment.CurrentDirectory, Path.Combine(Path.GetDirectoryName(sample)!, "..", "..", "shared", "demo", "weather.csv"));

@@ -62,7 +62,7 @@ public static class Calculations
         "hardiness-bound-high-C", "hardiness-bound-high-F", "hardiness-bound-low-C", "hardiness-bound-low-F",
         "hazard.result", "stock-hazard.result",
         "bleach-storage.trade-percent", "chlorine-loss.use-within-h", "chlorine-loss.left-high-pct",
-        "contact.level-mgL", "contact.level-high-mgL", "contact.level-percent", "contact.level-high-percent", "contact.minutes", "contact.seconds", "hot-water.F", "hot-water.minutes",
+        "contact.level-mgL", "contact.level-high-mgL", "contact.level-percent", "contact.level-high-percent", "contact.hours", "contact.minutes", "contact.seconds", "hot-water.F", "hot-water.minutes",
         "powder.low-g", "powder.high-g", "restricted-entry-h",
         "spray-limit.above-F", "spray-limit.rule", "spray-limit.below-F", "spray-limit.oil-sulfur-days",
         "huglin-class", "huglin-coefficient",

@@ -61,6 +61,7 @@ internal static class SprayCalculations
         ["contact.level-percent"] = inputs => Record(inputs).Low.GramsPerLiter / 10,
         ["contact.level-high-percent"] = inputs => Record(inputs).High.GramsPerLiter / 10,
         ["contact.minutes"] = inputs => Record(inputs).Time!.Value.Minutes,
+        ["contact.hours"] = inputs => Record(inputs).Time!.Value.Hours,
         ["contact.seconds"] = inputs => Record(inputs).Time!.Value.Seconds,
         ["hot-water.F"] = inputs => Bath(inputs).Water.DegreesFahrenheit,
         ["hot-water.minutes"] = inputs => Bath(inputs).Time.Minutes,

@@ -98,6 +98,12 @@ internal static class MixCautions
         "Peroxide and peracetic acid corrode aluminium, copper, brass and zinc and bleach cloth and skin; rinse what was treated.",
         SanitisingSources.PeroxideOnBenches);
 
+    public static readonly Caution PeroxideHurtsPlants = new(
+        "peroxide.hurts-plants",
+        CautionLevel.Care,
+        "Peroxide fed all the time hurt lettuce in solution from 8 mg/L and cucumbers on rockwool from 125 mg/L; try it on a few plants.",
+        SanitisingSources.PeroxideHurtsPlants);
+
     public static readonly Caution SoapAndQuaternaryAmmonium = new(
         "hazard.soap-and-quaternary-ammonium",
         CautionLevel.Care,
@@ -216,15 +222,19 @@ internal static class MixCautions
     /// <summary>What goes with every mix that holds oil.</summary>
     public static readonly IReadOnlyList<Caution> Oil = [.. Foliar, OilAndSulfur, OilInCold];
 
-    /// <summary>What goes with a disinfectant, by its class.</summary>
-    public static IReadOnlyList<Caution> OfDisinfectant(MixIngredient agent)
+    /// <summary>What goes with a disinfectant, by its class and use.</summary>
+    public static IReadOnlyList<Caution> OfDisinfectant(MixIngredient agent, MixUse use)
     {
-        if (agent.Classes.Contains(IngredientClass.Hypochlorite))
-            return Bleach;
-        if (agent.Classes.Contains(IngredientClass.HydrogenPeroxide))
-            return Peroxide;
-        if (agent.Classes.Contains(IngredientClass.QuaternaryAmmonium))
-            return QuaternaryAmmonium;
-        return agent.Classes.Contains(IngredientClass.Alcohol) ? Alcohol : [Ventilate, ProtectSkinAndEyes, LabelDecides];
+        IReadOnlyList<Caution> byClass =
+            agent.Classes.Contains(IngredientClass.Hypochlorite) ? Bleach
+            : agent.Classes.Contains(IngredientClass.HydrogenPeroxide) ? Peroxide
+            : agent.Classes.Contains(IngredientClass.QuaternaryAmmonium) ? QuaternaryAmmonium
+            : [Ventilate, ProtectSkinAndEyes, LabelDecides];
+        return use switch
+        {
+            MixUse.FoodSurfaces => [.. byClass, FoodSurfaces],
+            MixUse.IrrigationLine when byClass == Peroxide => [.. byClass, PeroxideHurtsPlants],
+            _ => byClass,
+        };
     }
 }

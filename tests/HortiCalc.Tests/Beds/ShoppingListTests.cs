@@ -47,7 +47,7 @@ public sealed class ShoppingListTests
     {
         foreach ((string[] arguments, string line) in ((string[], string)[])
         [
-            (["--payload", "much"], "--payload: expected a number above zero, found much"),
+            (["--payload", "much"], "--payload: expected a number such as 400, found much"),
             (["--colour"], "--colour: expected one of the options that --help lists"),
             (["--payload", "10"], "items was 32.5 kg; allowed: things up to the payload of 10 kg each."),
         ])

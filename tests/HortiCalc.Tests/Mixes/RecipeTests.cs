@@ -20,7 +20,7 @@ public class RecipeTests
 
     private static MixRecipe AnyWithWater(PositiveInt value)
     {
-        MixRecipe[] known = [.. Recipes.Where(recipe => recipe != SanitisingRecipes.ToolsAlcoholPennState && recipe != SanitisingRecipes.BenchesPeroxideIowa)];
+        MixRecipe[] known = [.. Recipes.Where(recipe => recipe.Doses is not [VolumeDose { Low.Percent: 100 }])];
         return known[value.Get % known.Length];
     }
 

@@ -84,12 +84,13 @@ public class SanitisingTests
         Assert.Equal(classes.Contains(IngredientClass.HydrogenPeroxide), codes.Contains("hazard.peroxide-and-vinegar"));
         Assert.Equal(classes.Contains(IngredientClass.QuaternaryAmmonium), codes.Contains("hazard.soap-and-quaternary-ammonium"));
         Assert.Equal(record.Use == MixUse.FoodSurfaces, codes.Contains("mix.food-surfaces"));
+        Assert.Equal(record.Use == MixUse.IrrigationLine && record.Agent == MixIngredients.HydrogenPeroxide, codes.Contains("peroxide.hurts-plants"));
     });
 
     [Theory]
-    [InlineData("hydrogen-peroxide", 2)]
-    [InlineData("peracetic-acid", 6)]
-    [InlineData("quaternary-ammonium", 2)]
+    [InlineData("hydrogen-peroxide", 6)]
+    [InlineData("peracetic-acid", 7)]
+    [InlineData("quaternary-ammonium", 4)]
     [InlineData("bleach", 14)]
     public void ContactTimes_EachAgent_HasRecords(string agent, int count) =>
         Assert.Equal(count, ContactTimes.All.Count(record => record.Agent.Key == agent));

@@ -13,6 +13,9 @@ namespace HortiCalc.Containers;
 /// </code></example>
 public static class PotWeight
 {
+    // The particle density usually taken for mineral soil (common practice); organic parts are lighter.
+    private const double HeaviestGrainsKilogramsPerCubicMetre = 2650;
+
     /// <summary>What to take care of where full pots are lifted, or stand on a balcony, a roof or a bench.</summary>
     public static IReadOnlyList<Caution> Cautions { get; } = ValueList<Caution>.Of([ContainerCautions.Lifting, ContainerCautions.Load]);
 
@@ -27,7 +30,10 @@ public static class PotWeight
     /// <summary>A pot whose medium holds water.</summary>
     /// <param name="medium">The volume of the medium; zero or more.</param>
     /// <param name="dryBulkDensity">Its dry mass by volume; zero or more.</param>
-    /// <param name="water">The water as a share of the volume, for a watered pot <see cref="DrainedMedium.ContainerCapacity"/>; from 0 to 100 %.</param>
+    /// <param name="water">
+    /// The water as a share of the volume, for a watered pot <see cref="DrainedMedium.ContainerCapacity"/>; from 0 % to the pores that are there:
+    /// mineral grains are 2650 kg/m³ and nothing usual in a medium is heavier.
+    /// </param>
     /// <param name="empty">The mass of the empty pot; zero or more.</param>
     /// <returns>The mass, with water of 1 kg/L.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value lies outside what is said above.</exception>
@@ -35,7 +41,8 @@ public static class PotWeight
     {
         double litres = Guard.NotNegative(Boundary.Litres(medium), "L", nameof(medium));
         double dry = Guard.NotNegative(Boundary.KilogramsPerCubicMetre(dryBulkDensity), "kg/m³", nameof(dryBulkDensity));
-        double share = Guard.Within(Boundary.Fraction(water) * 100, 0, 100, "%", nameof(water)) / 100;
+        double mostPercent = Math.Max(0, 1 - dry / HeaviestGrainsKilogramsPerCubicMetre) * 100;
+        double share = Guard.Within(Boundary.Fraction(water) * 100, 0, mostPercent * (1 + 1e-12), "%", nameof(water)) / 100;
         return Mass.FromKilograms(litres * (dry / 1000 + share) + Guard.NotNegative(Boundary.Kilograms(empty), "kg", nameof(empty)));
     }
 

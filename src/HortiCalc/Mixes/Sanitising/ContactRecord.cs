@@ -49,9 +49,7 @@ public sealed record ContactRecord
 
         Rinse = Guard.Defined(rinse);
         Source = Guard.NotNull(source);
-        Cautions = ValueList<Caution>.Of(use == MixUse.FoodSurfaces
-            ? [.. MixCautions.OfDisinfectant(agent), MixCautions.FoodSurfaces]
-            : MixCautions.OfDisinfectant(agent));
+        Cautions = ValueList<Caution>.Of(MixCautions.OfDisinfectant(agent, use));
     }
 
     /// <summary>A short stable name.</summary>
@@ -81,7 +79,7 @@ public sealed record ContactRecord
     /// <summary>Who says so.</summary>
     public Source Source { get; }
 
-    /// <summary>What to take care of, by what is used.</summary>
+    /// <summary>What to take care of, by what is used and where.</summary>
     [JsonIgnore]
     public IReadOnlyList<Caution> Cautions { get; }
 

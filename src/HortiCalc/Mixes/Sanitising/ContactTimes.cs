@@ -41,6 +41,7 @@ public static class ContactTimes
             RinseAdvice.NotStated,
             SanitisingSources.MaineFoodCode),
         Of("food-quaternary-california", "food surfaces, quaternary ammonium, by law", MixUse.FoodSurfaces, MixIngredients.QuaternaryAmmonium, 200, 200, Duration.FromMinutes(1), SanitisingSources.CaliforniaFoodLaw),
+        Of("food-quaternary-iowa", "food surfaces, quaternary ammonium", MixUse.FoodSurfaces, MixIngredients.QuaternaryAmmonium, 200, 400, Duration.FromSeconds(30), SanitisingSources.QuaternaryIowa),
         Of("food-quaternary", "food surfaces, quaternary ammonium", MixUse.FoodSurfaces, MixIngredients.QuaternaryAmmonium, 200, 400, null, SanitisingSources.Alaska),
         Of("wash-peracetic", "produce wash, peracetic acid", MixUse.FoodSurfaces, MixIngredients.PeraceticAcid, 27, 96, null, SanitisingSources.VermontSanitisers),
         Of("hard-peracetic", "hard surfaces, peracetic acid", MixUse.Surfaces, MixIngredients.PeraceticAcid, 147, 500, null, SanitisingSources.VermontSanitisers),
@@ -48,6 +49,12 @@ public static class ContactTimes
         Conidia("penicillium-100", "Penicillium digitatum", 100, Duration.FromMinutes(2.4)),
         Conidia("botrytis-500", "Botrytis cinerea", 500, Duration.FromSeconds(17.2)),
         Conidia("penicillium-500", "Penicillium digitatum", 500, Duration.FromSeconds(9.8)),
+        Of("seed-peracetic", "watermelon seed, dried at 40 °C afterwards", MixUse.Seed, MixIngredients.PeraceticAcid, 1600, 1600, Duration.FromMinutes(30), SanitisingSources.PeraceticOnSeed),
+        Of("tools-quaternary", "Fusarium wilt of banana on tools and boots", MixUse.Tools, MixIngredients.QuaternaryAmmonium, 1200, 1200, Duration.FromSeconds(30), SanitisingSources.QuaternaryOnFusarium),
+        Peroxide("food-peroxide-warm", "food surfaces, cleaned, peroxide of 3 % at 55 °C", MixUse.FoodSurfaces, 3, Duration.FromMinutes(1), SanitisingSources.PeroxideInKitchen),
+        Peroxide("food-peroxide", "food surfaces, cleaned, peroxide of 3 % not heated; Listeria survives", MixUse.FoodSurfaces, 3, Duration.FromMinutes(10), SanitisingSources.PeroxideInKitchen),
+        Peroxide("seed-peroxide-fir", "Douglas-fir seed against Fusarium on the coat", MixUse.Seed, 3, Duration.FromHours(4), SanitisingSources.PeroxideOnFirSeed),
+        Peroxide("seed-peroxide-alfalfa", "alfalfa seed, Salmonella a thousandfold less but not gone", MixUse.Seed, 6, Duration.FromMinutes(10), SanitisingSources.PeroxideOnSproutSeed),
         Of(
             "benches-peroxide",
             "work surfaces, hydrogen peroxide of 3 to 6 %, slow to act",
@@ -91,6 +98,9 @@ public static class ContactTimes
         MassConcentration level = MassConcentration.FromMilligramsPerLiter(milligramsPerLitre);
         return new ContactRecord("contact." + key, name, use, MixIngredients.HouseholdBleach, level, level, Duration.FromMinutes(minutes), rinse, source);
     }
+
+    private static ContactRecord Peroxide(string key, string name, MixUse use, double percent, Duration time, Source source) =>
+        Of(key, name, use, MixIngredients.HydrogenPeroxide, percent * 10_000, percent * 10_000, time, source);
 
     private static ContactRecord Conidia(string key, string kind, double milligramsPerLitre, Duration time) => Of(
         "peracetic-" + key,

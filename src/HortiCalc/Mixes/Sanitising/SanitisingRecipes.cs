@@ -105,17 +105,16 @@ public static class SanitisingRecipes
         MixSources.AfterAnEmergency);
 
     /// <summary>Alcohol of 70 %, as it is; tools dipped or wiped, left to dry, not rinsed. Penn State Extension.</summary>
-    /// <remarks>A stronger alcohol is brought to 70 % with <see cref="Dilution"/>.</remarks>
-    public static MixRecipe ToolsAlcoholPennState { get; } = new(
-        "sanitise.penn-state-alcohol",
-        "70 % alcohol, undiluted (Penn State)",
-        [MixUse.Tools],
-        DoseBasis.FinishedMix,
-        [new VolumeDose(MixIngredients.RubbingAlcohol, VolumeConcentration.FromPercent(100), VolumeConcentration.FromPercent(100))],
-        null,
-        RinseAdvice.DoNotRinse,
-        MixSources.PennState,
-        MixCautions.Alcohol);
+    /// <remarks>
+    /// A stronger alcohol is brought to 70 % with <see cref="Dilution"/>. Sources differ on the time: seconds on clean blades, a minute and more after
+    /// cuts through diseased wood (<see cref="ToolsAlcoholArizona"/>).
+    /// </remarks>
+    public static MixRecipe ToolsAlcoholPennState { get; } = OfAlcohol(
+        "sanitise.penn-state-alcohol", "70 % alcohol, undiluted (Penn State)", null, RinseAdvice.DoNotRinse, MixSources.PennState);
+
+    /// <summary>Isopropyl alcohol of 70 %, as it is; pruning tools soaked for 2 minutes at least, better 5. University of Arizona.</summary>
+    public static MixRecipe ToolsAlcoholArizona { get; } = OfAlcohol(
+        "sanitise.arizona-alcohol", "70 % alcohol, undiluted, a soak (Arizona)", Duration.FromMinutes(2), RinseAdvice.NotStated, SanitisingSources.AlcoholSoak);
 
     /// <summary>Hydrogen peroxide of 3 %, as it is, on work surfaces; slow to act, and rinsed off. University of Iowa.</summary>
     /// <remarks>The source gives no time, and says that 3 to 6 % act slowly and are limited as germicides.</remarks>
@@ -142,8 +141,20 @@ public static class SanitisingRecipes
         SurfacesFiveTablespoons,
         FoodSurfacesOneTablespoon,
         ToolsAlcoholPennState,
+        ToolsAlcoholArizona,
         BenchesPeroxideIowa,
     ]);
+
+    private static MixRecipe OfAlcohol(string key, string name, Duration? contactTime, RinseAdvice rinse, Source source) => new(
+        key,
+        name,
+        [MixUse.Tools],
+        DoseBasis.FinishedMix,
+        [new VolumeDose(MixIngredients.RubbingAlcohol, VolumeConcentration.FromPercent(100), VolumeConcentration.FromPercent(100))],
+        contactTime,
+        rinse,
+        source,
+        MixCautions.Alcohol);
 
     private static MixRecipe OfBleach(
         string key,

@@ -170,4 +170,60 @@ internal static class SanitisingSources
         "label archive of Washington State University",
         2010,
         "https://vdocument.in/deodorizing-questar-qac-net-contents-55-us-cru66cahewsuedupicolpdfwa39946pdfquestar.html");
+
+    public static readonly Source PeroxideInKitchen = new(
+        "ohio-peroxide-kitchen",
+        "Using hydrogen peroxide to clean and sanitize your kitchen",
+        "Ohio State University Extension",
+        null,
+        "https://livesmartohio.osu.edu/food/treber-1osu-edu/using-hydrogen-peroxide-to-clean-and-sanitize-your-kitchen");
+
+    public static readonly Source PeroxideOnFirSeed = new(
+        "forest-nursery-peroxide-seed",
+        "Disinfecting seeds with hydrogen peroxide, Forest Nursery Notes",
+        "USDA Forest Service",
+        1998,
+        "https://www.scribd.com/document/355045835/Disinfecting-Seeds-With-Hydrogen-Peroxide-1");
+
+    public static readonly Source PeroxideOnSproutSeed = new(
+        "beuchat-1997",
+        "Comparison of chemical treatments to kill Salmonella on alfalfa seeds destined for sprout production, International Journal of Food Microbiology 34(3):329",
+        "L. R. Beuchat, University of Georgia",
+        1997,
+        "https://sproutnet.com/comparison-of-chemical-treatments-to-kill/");
+
+    public static readonly Source PeraceticOnSeed = new(
+        "hopkins-2003",
+        "Wet seed treatment of watermelon with peroxyacetic acid, Plant Disease 87(12):1495",
+        "D. L. Hopkins and others",
+        2003,
+        "https://apsnet.org/publications/plantdisease/2003/December/Pages/87_12_1495.aspx");
+
+    public static readonly Source QuaternaryOnFusarium = new(
+        "quaternary-fusarium-2023",
+        "Behavior and use of quaternary ammonium-based disinfectants in biosafety protocols, Plant Disease, doi 10.1094/PDIS-06-23-1138-RE",
+        "American Phytopathological Society",
+        2023,
+        "https://bohrium.dp.tech/paper/arxiv/37877994");
+
+    public static readonly Source QuaternaryIowa = new(
+        "scott-county-sanitizers",
+        "Sanitizer requirements",
+        "Scott County, Iowa",
+        null,
+        "https://scottcountyiowa.gov/node/78456");
+
+    public static readonly Source AlcoholSoak = new(
+        "arizona-pruning-tools-2018",
+        "Sanitizing pruning tools",
+        "University of Arizona Cooperative Extension",
+        2018,
+        "https://cals.arizona.edu/yavapai/anr/hort/byg/archive/sanitizingpruningtools2018.html");
+
+    public static readonly Source PeroxideHurtsPlants = new(
+        "peroxide-phytotoxicity-review",
+        "Hydrogen peroxide for cleaning irrigation system in pathogen control in soilless cultures (review quoted)",
+        "ResearchGate",
+        null,
+        "https://www.researchgate.net/publication/285730689_Hydrogen_peroxide_for_cleaning_irrigation_system_in_pathogen_control_in_soilless_cultures");
 }

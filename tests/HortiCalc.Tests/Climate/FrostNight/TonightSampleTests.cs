@@ -50,7 +50,7 @@ public sealed class TonightSampleTests
     [InlineData("--temperature", "cold", "--temperature: expected a number such as -3.5, found cold")]
     [InlineData("--dew-point", "9", "dewPoint was 9 °C; allowed: from -90 to 4.2 °C.")]
     [InlineData("--sunset", "tonight", "--sunset: expected a time such as 2027-04-20T20:04, found tonight")]
-    [InlineData("--nights", "no-such-file.csv", "no-such-file.csv: expected a file that can be read")]
+    [InlineData("--nights", "no-such-file.csv", "no-such-file.csv: expected a file, found none")]
     [InlineData("--colour", "red", "--colour: expected one of the options that --help lists")]
     public async Task Tonight_BadInput_GivesOneLineAndNothingElse(string option, string value, string message)
     {

@@ -190,6 +190,11 @@ public class ContainerShapeEdges
         Assert.Contains(PotWeight.Cautions, caution => caution.Code == "container.structural-load");
         Assert.Throws<ArgumentOutOfRangeException>("area", () => PotWeight.Load(Mass.FromKilograms(1), Area.Zero));
         Assert.Throws<ArgumentOutOfRangeException>("water", () => PotWeight.Wet(Volume.FromLiters(1), Density.Zero, Ratio.FromPercent(101), Mass.Zero));
+        // Sand of 1600 kg/m³ is 60 % grains: there is no room for so much water.
+        ArgumentOutOfRangeException tooMuch = Assert.Throws<ArgumentOutOfRangeException>(
+            "water", () => PotWeight.Wet(Volume.FromLiters(10), Density.FromKilogramsPerCubicMeter(1600), Ratio.FromPercent(90), Mass.Zero));
+        Assert.Contains("39.6", tooMuch.Message, StringComparison.Ordinal);
+        Assert.Equal(19.9, PotWeight.Wet(Volume.FromLiters(10), Density.FromKilogramsPerCubicMeter(1600), Ratio.FromPercent(39), Mass.Zero).Kilograms, 1e-9);
     }
 
     [Fact]
