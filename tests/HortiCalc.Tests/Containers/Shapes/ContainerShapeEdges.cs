@@ -107,6 +107,15 @@ public class ContainerShapeEdges
     }
 
     [Fact]
+    public void Range_OfALeastAlone_SaysSo()
+    {
+        MediumRange least = MediumRanges.Of(MediumProperty.AirSpace).First(range => range.High is null);
+
+        Assert.StartsWith("air space, container media, after draining: 10 % or more of the volume [", least.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("air space, container media: 10 to 25 % of the volume [", MediumRanges.All[0].ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Sizes_NumberedInJapan_DisagreeToo()
     {
         Assert.Equal(1, PotSizes.Spread("no. 5 (Japan)")!.Low.Liters, 1e-12);
