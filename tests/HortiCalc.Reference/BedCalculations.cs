@@ -14,6 +14,32 @@ internal static class BedCalculations
     {
         ["rectangle_area_ft2"] = inputs => Rectangle(inputs).Area.SquareFeet,
         ["circle_area_ft2"] = inputs => Bed.Circle(Length.FromFeet(2 * inputs.Number("radius_ft"))).Area.SquareFeet,
+        ["rectangle_volume_L"] = inputs => Rectangle(inputs).FillVolume(Size(inputs, "depth")).Liters,
+        ["circle_volume_ft3"] = inputs => Bed.Circle(Size(inputs, "diameter")).FillVolume(Size(inputs, "depth")).CubicFeet,
+        ["circle_volume_yd3"] = inputs => Bed.Circle(Size(inputs, "diameter")).FillVolume(Size(inputs, "depth")).CubicYards,
+        ["sector_area_ft2"] = inputs => Slice(inputs).Area.SquareFeet,
+        ["sector_area_m2"] = inputs => Slice(inputs).Area.SquareMeters,
+        ["sector_perimeter_m"] = inputs => Slice(inputs).Perimeter.Meters,
+        ["rounded_ends_area_m2"] = inputs => RoundedEnds(inputs).Area.SquareMeters,
+        ["rounded_ends_perimeter_m"] = inputs => RoundedEnds(inputs).Perimeter.Meters,
+        ["triangle_over_base_ft2"] = inputs => Bed.TriangleOverBase(Size(inputs, "base"), Size(inputs, "height")).Area.SquareFeet,
+        ["border_round_circle_ft2"] = inputs => Bed.Border(Bed.Circle(Size(inputs, "diameter")), Size(inputs, "border")).Area.SquareFeet,
+        ["border_round_circle_ft3"] = inputs =>
+            Bed.Border(Bed.Circle(Size(inputs, "diameter")), Size(inputs, "border")).FillVolume(Size(inputs, "depth")).CubicFeet,
+        ["offset_places_m2"] = inputs => ByPlaces(inputs).Area.SquareMeters,
+        ["heap_ft3"] = inputs => RoundHeap(inputs).Volume.CubicFeet,
+        ["heap_yd3"] = inputs => RoundHeap(inputs).Volume.CubicYards,
+        ["bank_ground_acres"] = inputs => Mound.FlatTopped(
+            Size(inputs, "top") + 2 * inputs.Number("slope") * Size(inputs, "height"), Size(inputs, "top"), Size(inputs, "height"), Size(inputs, "length"))
+            .Ground.Area.Acres,
+        ["windrows_of_acre_yd3"] = inputs => HalfRoundWindrows(inputs).Volume.CubicYards,
+        ["own_load_t_ha"] = inputs => Own(inputs).LoadOf(Size(inputs, "depth")).Value.KilogramsPerSquareMeter * 10,
+        ["plant_available_kg_m3"] = inputs => 1000 * CompostNitrogen.PlantAvailable(
+            MassFraction.FromDecimalFractions(inputs.Number("organic_kg_m3") / 1000),
+            MassFraction.Zero,
+            MassFraction.Zero,
+            Percent(inputs, "mineralised_pct"),
+            Ratio.Zero).DecimalFractions,
         ["bed_volume_ft3"] = inputs => Rectangle(inputs).FillVolume(Size(inputs, "depth")).CubicFeet,
         ["bed_volume_yd3"] = inputs => Rectangle(inputs).FillVolume(Size(inputs, "depth")).CubicYards,
         ["bed_volume_m3"] = inputs => Rectangle(inputs).FillVolume(Size(inputs, "depth")).CubicMeters,
@@ -44,6 +70,7 @@ internal static class BedCalculations
         ["coverage_of_bale_ft2"] = inputs => Amendment.Coverage(
             new CompressedBale(Amount(inputs, "label"), Expansion(inputs)).Loose.Value, Size(inputs, "depth")).SquareFeet,
         ["coverage_m2"] = inputs => Amendment.Coverage(Amount(inputs, "volume"), Size(inputs, "depth")).SquareMeters,
+        ["layer_volume_L"] = inputs => Amendment.VolumeFor(GroundOf(inputs), Size(inputs, "depth")).Liters,
         ["layer_volume_ft3"] = inputs => Amendment.VolumeFor(GroundOf(inputs), Size(inputs, "depth")).CubicFeet,
         ["filled_L"] = inputs => PackedVolume.Filled(Amount(inputs, "delivered"), Percent(inputs, "reference_pct")).Liters,
         ["density_in_pots_pct"] = inputs => PackedVolume.DensityInPots(UnitsNet.Density.FromKilogramsPerCubicMeter(100)).Range is { } pots
@@ -107,6 +134,25 @@ internal static class BedCalculations
         ["bale_expansion_high"] = inputs => Expansion(inputs).High.DecimalFractions,
     };
 
+    private static SectorBed Slice(Inputs inputs) => Bed.Sector(Size(inputs, "radius"), Angle.FromDegrees(inputs.Number("angle_deg")));
+
+    /// <summary>A rectangle with half a circle at each end.</summary>
+    private static CompositeBed RoundedEnds(Inputs inputs)
+    {
+        Length width = Size(inputs, "width");
+        SectorBed end = Bed.Sector(width / 2, Angle.FromDegrees(180));
+        return Bed.Composite([Bed.Rectangle(width, Size(inputs, "length") - width), end, end], joins: 2 * width);
+    }
+
+    private static Heap RoundHeap(Inputs inputs) => new(Size(inputs, "diameter"), Length.Zero, Size(inputs, "height"));
+
+    /// <summary>Windrows of half a circle side by side over an acre, as one: as long as the acre divided by the width of one and its aisle.</summary>
+    private static RoundedMound HalfRoundWindrows(Inputs inputs)
+    {
+        Length width = 2 * Size(inputs, "height");
+        return Mound.Rounded(width, Size(inputs, "height"), Area.FromAcres(1) / (width + Size(inputs, "aisle")));
+    }
+
     private static TriangleBed RightTriangle(Inputs inputs)
     {
         double leg = inputs.Number("leg_ft");
@@ -126,9 +172,33 @@ internal static class BedCalculations
     {
         Length[] offsets = [.. inputs.Numbers("offsets_m").Select(metres => Length.FromMeters(metres))];
         Length interval = Size(inputs, "interval");
+        if (inputs["rule"] == "simpson")
+            return Bed.FromOffsets(offsets, interval, OffsetRule.Simpson);
         return inputs["rule"] == "trapezoid"
             ? Bed.FromOffsets(offsets, interval)
             : Bed.Composite([Bed.FromOffsets(offsets[..^1], interval, OffsetRule.Simpson), Bed.FromOffsets(offsets[^2..], interval)], joins: offsets[^2]);
+    }
+
+    /// <summary>Offsets at places that are not evenly apart: one bed for each stretch that is.</summary>
+    private static CompositeBed ByPlaces(Inputs inputs)
+    {
+        Length[] offsets = [.. inputs.Numbers("offsets_m").Select(metres => Length.FromMeters(metres))];
+        double[] places = inputs.Numbers("places_m");
+        OffsetRule rule = inputs["rule"] == "simpson" ? OffsetRule.Simpson : OffsetRule.Trapezoid;
+        List<Bed> stretches = [];
+        Length joins = Length.Zero;
+        int start = 0;
+        for (int end = 1; end < places.Length; end++)
+        {
+            bool isLast = end == places.Length - 1;
+            if (!isLast && places[end + 1] - places[end] == places[end] - places[end - 1])
+                continue;
+            stretches.Add(Bed.FromOffsets(offsets[start..(end + 1)], Length.FromMeters(places[end] - places[end - 1]), rule));
+            joins += isLast ? Length.Zero : offsets[end];
+            start = end;
+        }
+
+        return Bed.Composite(stretches, joins);
     }
 
     /// <summary>What a circle one metre across lacks above a share of its height.</summary>
@@ -204,7 +274,7 @@ internal static class BedCalculations
     private static NitrogenShare ShareOf(Inputs inputs) => NitrogenShares.Published.Single(share =>
         share.Source.Key == inputs["source"]
         && share.Material == inputs["material"]
-        && (!inputs.Has("weeks") || (share.Days.Days / 7 == inputs.Number("weeks") && share.IsOfOrganic == (inputs["organic"] == "yes"))));
+        && (!inputs.Has("weeks") || (share.ShortestTime.Days / 7 == inputs.Number("weeks") && share.IsOfOrganic == (inputs["organic"] == "yes"))));
 
     private static EstimateRange<AreaDensity> InYear(Inputs inputs) =>
         CompostNitrogen.InYear(AreaDensity.FromGramsPerSquareMeter(100), (int)inputs.Number("year")).Range!;
@@ -225,7 +295,8 @@ internal static class BedCalculations
 
     private static RectangleBed Rectangle(Inputs inputs) => Bed.Rectangle(Size(inputs, "width"), Size(inputs, "length"));
 
-    private static Area GroundOf(Inputs inputs) => Area.FromSquareFeet(inputs.Number("area_ft2"));
+    private static Area GroundOf(Inputs inputs) =>
+        inputs.Has("area_m2") ? Area.FromSquareMeters(inputs.Number("area_m2")) : Area.FromSquareFeet(inputs.Number("area_ft2"));
 
     private static AmendmentLayer Worked(Inputs inputs) => AmendmentLayer
         .LooseOnTop(Size(inputs, "layer"), Ratio.Zero)

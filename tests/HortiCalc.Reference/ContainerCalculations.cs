@@ -12,6 +12,10 @@ internal static class ContainerCalculations
     {
         ["frustum_volume_L"] = inputs => Frustum(inputs).BrimVolume.Liters,
         ["frustum_volume_cm3"] = inputs => Frustum(inputs).BrimVolume.CubicCentimeters,
+        ["frustum_volume_m3"] = inputs => Frustum(inputs).BrimVolume.CubicMeters,
+        ["frustum_volume_in3"] = inputs => FrustumOfInches(inputs).BrimVolume.CubicInches,
+        ["frustum_within_walls_in3"] = inputs => FrustumOfInches(inputs)
+            .WithinWalls(Length.FromInches(inputs.Number("wall_in")), Length.FromInches(inputs.Number("floor_in"))).BrimVolume.CubicInches,
         ["cylinder_volume_in3"] = inputs => Cylinder(inputs).BrimVolume.CubicInches,
         ["cylinder_volume_ft3"] = inputs => Cylinder(inputs).BrimVolume.CubicFeet,
         ["pots_per_yd3"] = inputs => Exact(PottingMedium.PotsFrom(Volume.FromCubicYards(1), Cylinder(inputs), Length.Zero, Ratio.Zero)),
@@ -77,6 +81,15 @@ internal static class ContainerCalculations
         ["two-half-barrels-cm3"] = inputs => 2 * HalfBarrel(inputs).CubicCentimeters,
         ["two-half-barrels-L"] = inputs => 2 * HalfBarrel(inputs).Liters,
         ["box-liquid-qt"] = inputs => Box(inputs).UsQuarts,
+        ["box-in3"] = inputs => Box(inputs).CubicInches,
+        ["box-cm3"] = inputs => BoxOfCentimetres(inputs).CubicCentimeters,
+        ["box-cm-L"] = inputs => BoxOfCentimetres(inputs).Liters,
+        ["box-cm-m3"] = inputs => BoxOfCentimetres(inputs).CubicMeters,
+        ["half-sphere-ft3"] = inputs => Container.HalfSphere(Length.FromFeet(inputs.Number("diameter_ft"))).BrimVolume.CubicFeet,
+        ["box-load-kg-m2"] = inputs => BoxLoad(inputs).KilogramsForcePerSquareMeter,
+        ["box-load-kN-m2"] = inputs => BoxLoad(inputs).Kilopascals,
+        ["addition-g"] = inputs => Addition(inputs).For(Volume.FromLiters(inputs.Number("batch_L"))).Value.Grams,
+        ["addition-kg-m3-high"] = inputs => Addition(inputs).RateHigh!.Value.KilogramsPerCubicMeter,
         ["box-L"] = inputs => Box(inputs).Liters,
         ["box-mL"] = inputs => Box(inputs).Milliliters,
         ["cylinder-dry-qt"] = inputs => Cylinder(inputs).BrimVolume.CubicInches / CubicInchesPerUsDryQuart,
@@ -87,6 +100,10 @@ internal static class ContainerCalculations
             : PottingMedium.PotsFrom(Volume.FromCubicFeet(inputs.Number("mix_ft3")), Volume.FromUsGallons(inputs.Number("pot_gal")), Ratio.Zero).Pots,
         ["pot_brim_gal"] = inputs => Size(inputs).Shape!.BrimVolume.UsGallons,
         ["pot_size_gal_high"] = inputs => Size(inputs).VolumeHigh!.Value.UsGallons,
+        ["pot_size_L_high"] = inputs => Size(inputs).VolumeHigh!.Value.Liters,
+        ["cylinder_gal"] = inputs => Cylinder(inputs).BrimVolume.UsGallons,
+        ["cylinder_in_L"] = inputs => Cylinder(inputs).BrimVolume.Liters,
+        ["box_gal"] = inputs => Box(inputs).UsGallons,
         ["pot_size_mL"] = inputs => Size(inputs).Volume.Milliliters,
         ["pot_size_fl_oz"] = inputs => Size(inputs).Volume.UsOunces,
         ["pot_size_pint"] = inputs => Size(inputs).Volume.UsPints,
@@ -148,6 +165,15 @@ internal static class ContainerCalculations
     private static Volume Box(Inputs inputs) => Container.Rectangular(
         Length.FromInches(inputs.Number("length_in")), Length.FromInches(inputs.Number("width_in")), Length.FromInches(inputs.Number("height_in"))).BrimVolume;
 
+    private static Volume BoxOfCentimetres(Inputs inputs) => Container.Rectangular(
+        Length.FromCentimeters(inputs.Number("length_cm")),
+        Length.FromCentimeters(inputs.Number("width_cm")),
+        Length.FromCentimeters(inputs.Number("height_cm"))).BrimVolume;
+
+    private static Pressure BoxLoad(Inputs inputs) => PotWeight.Load(
+        PotWeight.Dry(BoxOfCentimetres(inputs), Density.FromKilogramsPerCubicMeter(inputs.Number("density_kg_m3")), Mass.Zero),
+        Area.FromSquareCentimeters(inputs.Number("length_cm") * inputs.Number("width_cm")));
+
     // A cell of the printed volume: a cylinder of a square centimetre, so many centimetres high.
     private static Volume Tray(Inputs inputs) => new CellTray(
         Container.Round(Length.FromCentimeters(2 / Math.Sqrt(Math.PI)), Length.FromCentimeters(inputs.Number("cell_mL"))),
@@ -158,6 +184,9 @@ internal static class ContainerCalculations
         Length.FromCentimeters(inputs.Number("top_cm")),
         Length.FromCentimeters(inputs.Number("base_cm")),
         Length.FromCentimeters(inputs.Number("height_cm")));
+
+    private static RoundContainer FrustumOfInches(Inputs inputs) => Container.RoundTapered(
+        Length.FromInches(inputs.Number("top_in")), Length.FromInches(inputs.Number("base_in")), Length.FromInches(inputs.Number("height_in")));
 
     private static RoundContainer Cylinder(Inputs inputs) =>
         Container.Round(Length.FromInches(inputs.Number("diameter_in")), Length.FromInches(inputs.Number("height_in")));

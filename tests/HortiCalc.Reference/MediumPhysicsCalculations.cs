@@ -10,6 +10,16 @@ internal static class MediumPhysicsCalculations
     {
         ["porometer-porosity"] = inputs => Reading(inputs).TotalPorosity.Percent,
         ["porometer-density"] = inputs => Reading(inputs).DryBulkDensity.GramsPerCubicCentimeter,
+        ["soak-porosity"] = inputs => new SoakReading(
+            Volume.FromMilliliters(inputs.Number("medium_mL")), Volume.FromMilliliters(inputs.Number("filled_mL")), Volume.Zero).TotalPorosity.Percent,
+        ["soak-solids-mL"] = inputs => inputs.Number("medium_mL") - new SoakReading(
+            Volume.FromMilliliters(inputs.Number("medium_mL")), Volume.FromMilliliters(inputs.Number("filled_mL")), Volume.Zero).Filled.Milliliters,
+        ["water-retained"] = inputs => Retained(inputs).Percent,
+        ["water-retained-share"] = inputs => Retained(inputs).DecimalFractions,
+        ["water-retained-mL"] = inputs => Retained(inputs).DecimalFractions * inputs.Number("medium_mL"),
+        ["air-volume-dry-g-mL"] = _ => 1000 * (Air(200, 500) - Air(100, 500)) / 100,
+        ["suction-of-height-kPa"] = inputs =>
+            inputs.Number("height_mm") / RetentionPoint.OfPressure(Pressure.FromKilopascals(1), Ratio.Zero).Suction.Millimeters,
         ["pores-from-densities"] = inputs => MediumPorosity.FromDensities(
             Density.FromGramsPerCubicCentimeter(inputs.Number("bulk_g_cm3")), Density.FromGramsPerCubicCentimeter(inputs.Number("particle_g_cm3"))).Percent,
         ["pore-space-constant"] = _ => Pores(0),
@@ -45,6 +55,9 @@ internal static class MediumPhysicsCalculations
         ["retention-fit-error"] = inputs => Parameter(inputs).StandardError,
         ["retention-fit-deviation"] = inputs => Fit(inputs).ResidualDeviation.Percent,
     };
+
+    private static Ratio Retained(Inputs inputs) => PotWatering.Retained(
+        Volume.FromMilliliters(inputs.Number("medium_mL")), Volume.FromMilliliters(inputs.Number("given_mL")), Volume.FromMilliliters(inputs.Number("drained_mL")));
 
     private static PorometerReading Reading(Inputs inputs)
     {

@@ -23,13 +23,6 @@ public static class BedCautions
         null,
         "https://www.worksafe.qld.gov.au/safety-and-prevention/hazards/hazardous-exposures/biological-hazards/legionella-risks-from-work-with-potting-mix-and-compost");
 
-    private static readonly Source SaltSource = new(
-        "washington-compost-salts",
-        "Garden tips: too much compost",
-        "Washington State University Extension",
-        2016,
-        "http://ext100.wsu.edu/gardentips/2016/08/02/too-much-compost/");
-
     private static readonly Source Structure = new(
         "delaware-roof-garden",
         "Basic structural analysis of a roof garden",
@@ -71,7 +64,7 @@ public static class BedCautions
         CautionLevel.Care,
         "Compost and manure can carry harmful amounts of salts; ask for the analysis, and avoid material with an electrical"
         + " conductivity above 8 mS/cm.",
-        SaltSource);
+        CompostSources.Washington);
 
     /// <summary>Dust of compost and soil can carry Legionella.</summary>
     public static Caution Dust { get; } = new(
@@ -104,4 +97,16 @@ public static class BedCautions
         "Soil from elsewhere can carry lead, oil, asbestos or farm chemicals: ask where it was dug, and have it tested before food is grown"
         + " in it.",
         Fill);
+
+    /// <summary>What goes with a kind of material, however much of it and whatever it is bought for.</summary>
+    internal static IEnumerable<Caution> Of(BulkMaterial material)
+    {
+        if (material is BulkMaterial.Compost or BulkMaterial.Manure)
+            yield return Salts;
+        if (material is BulkMaterial.Compost or BulkMaterial.Manure or BulkMaterial.Mulch or BulkMaterial.Soil or BulkMaterial.GreenWaste
+            or BulkMaterial.Peat or BulkMaterial.Coir)
+        {
+            yield return Dust;
+        }
+    }
 }

@@ -53,7 +53,7 @@ public class ContainerEdges
     public void HeightFilledBy_NothingAndTheBrim_AreTheEnds()
     {
         Container pot = Container.RoundTapered(Cm(17), Cm(12), Cm(13));
-        Assert.Equal(0, pot.HeightFilledBy(Volume.Zero).Meters, 1e-12);
+        Assert.Equal(0, pot.HeightFilledBy(Volume.Zero).Meters);
         Assert.Equal(0.13, pot.HeightFilledBy(pot.BrimVolume).Meters, 1e-12);
         Assert.Equal(0.13, pot.HeightFilledBy(Volume.FromCubicInches(pot.BrimVolume.CubicInches)).Meters, 1e-12);
         Assert.Equal(0, pot.VolumeTo(Length.Zero).Liters);

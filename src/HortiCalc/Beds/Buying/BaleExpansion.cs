@@ -34,7 +34,7 @@ public sealed record BaleExpansion
 
     /// <summary>One line in metric units and invariant culture.</summary>
     /// <returns>For instance <c>150 % to 200 % of the label [source]</c>.</returns>
-    public override string ToString() => $"{QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} of the label [{Source}]";
+    public override string ToString() => $"{PublishedSpan.Text(Low, High, TextStyle.Default)} of the label [{Source}]";
 
     /// <summary>The expansion that a statement of coverage implies: area times depth over the volume on the label.</summary>
     /// <param name="label">The volume on the label; greater than zero.</param>

@@ -23,7 +23,7 @@ public static class CompostNitrogen
     private static readonly Method Halving = new(
         "compost-nitrogen-halving",
         "a tenth to a seventh of the total nitrogen in the first year, half as much in each year after",
-        new Source("compost-calculations-course", "Compost calculations", "course hand-out", null, "https://siteproxy.ruqli.workers.dev:443/https/www.scribd.com/document/475881217/compost-calculations"),
+        CompostSources.Course,
         new Domain("mature compost", new DomainLimit("year", 1, double.PositiveInfinity, "")));
 
     /// <summary>The nitrogen released up to a time, by the kinetics of an incubation.</summary>

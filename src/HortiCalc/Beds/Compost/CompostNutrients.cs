@@ -87,8 +87,12 @@ public sealed record CompostNutrients
     public Source Source { get; }
 
     /// <summary>One line in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>dairy manure: nitrogen 1 % by mass to 2 % by mass [source]</c>.</returns>
-    public override string ToString() => $"{Feedstock}: nitrogen {QuantityText.Of(NitrogenLow, TextStyle.Default)} to {QuantityText.Of(NitrogenHigh, TextStyle.Default)} [{Source}]";
+    /// <returns>For instance <c>dairy manure: nitrogen 1 % by mass to 2 % by mass, phosphorus 0.5 % by mass to 1.5 % by mass, potassium
+    /// 1 % by mass to 2 % by mass [source]</c>.</returns>
+    public override string ToString() =>
+        $"{Feedstock}: nitrogen {PublishedSpan.Text(NitrogenLow, NitrogenHigh, TextStyle.Default)}, phosphorus"
+        + $" {PublishedSpan.Text(PhosphorusLow, PhosphorusHigh, TextStyle.Default)}, potassium"
+        + $" {PublishedSpan.Text(PotassiumLow, PotassiumHigh, TextStyle.Default)} [{Source}]";
 
     private static Source Norganics => new(
         "compost-by-feedstock", "Estimated analysis of compost by feedstock", "soil consultancy (US)", null, "http://norganics.com/index-2/technical-articles/compost-analysis");

@@ -9,9 +9,6 @@ public static class NitrogenShares
     private static readonly Source Davis = new(
         "uc-davis-compost-nitrogen", "Nitrogen and carbon mineralization dynamics of manures and composts", "University of California, Davis", 2000, "https://staging.scite.ai/authors/j-p-mitchell-YjaPVz");
 
-    private static readonly Source Course = new(
-        "compost-calculations-course", "Compost calculations", "course hand-out", null, "https://siteproxy.ruqli.workers.dev:443/https/www.scribd.com/document/475881217/compost-calculations");
-
     private static readonly Source Almond = new(
         "almond-doctor-compost", "Compost applications for the almond orchard", "extension adviser (California)", null, "http://thealmonddoctor.com/almond/compost-applications-for-the-almond-orchard/");
 
@@ -33,7 +30,7 @@ public static class NitrogenShares
         Weeks("manure", false, 17, 18, 11, 11, "recovered by fescue", Davis),
         Weeks("manure compost", false, 17, 18, 6, 6, "recovered by fescue", Davis),
         Weeks("plant residue compost", false, 17, 18, 2, 2, "recovered by fescue", Davis),
-        Weeks("mature compost", false, 52, 52, 10, 15, "rule for the first year; half of it in each year after", Course),
+        Weeks("mature compost", false, 52, 52, 10, 15, "rule for the first year; half of it in each year after", CompostSources.Course),
         Weeks("most composts", false, 52, 52, 5, 10, "advice", Almond),
         Weeks("cattle manure compost", false, 32, 32, 11, 29, "incubation at 30 °C", Hadas),
         Weeks("municipal compost", false, 156, 208, 13, 23, "used by crops in three to four years", Horrocks),

@@ -47,6 +47,7 @@ public sealed record SaltLimit
     public Source Source { get; }
 
     /// <summary>One line in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>saline soil: 4 dS/m to 4 dS/m [source]</c>.</returns>
-    public override string ToString() => $"{Subject}{(Extract.Length == 0 ? "" : $" ({Extract})")}: {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} [{Source}]";
+    /// <returns>For instance <c>saline soil: 4 dS/m [source]</c>.</returns>
+    public override string ToString() =>
+        $"{Subject}{(Extract.Length == 0 ? "" : $" ({Extract})")}: {PublishedSpan.Text(Low, High, TextStyle.Default)} [{Source}]";
 }

@@ -6,17 +6,8 @@ namespace HortiCalc.Beds;
 /// <summary>Published salt limits of soils and composts, side by side with the extract each belongs to, as far as it is said.</summary>
 public static class SaltLimits
 {
-    private static readonly Source Colorado = new(
-        "colorado-soil-lab", "Poor plant growth and salts", "Colorado State University Soil Testing Laboratory", null, "http://soiltestinglab.colostate.edu/articles.html");
-
-    private static readonly Source Washington = new(
-        "washington-compost-salts", "Garden tips: too much compost", "Washington State University Extension", 2016, "http://ext100.wsu.edu/gardentips/2016/08/02/too-much-compost/");
-
     private static readonly Source Clemson = new(
         "clemson-compost-interpretation", "Compost interpretation", "Clemson University Agricultural Service Laboratory", null, "http://www.clemson.edu/public/regulatory/ag_svc_lab/compost/interpretation.html");
-
-    private static readonly Source Course = new(
-        "compost-calculations-course", "Compost calculations", "course hand-out", null, "https://siteproxy.ruqli.workers.dev:443/https/www.scribd.com/document/475881217/compost-calculations");
 
     private static readonly Source Arkansas = new(
         "arkansas-fsa6098-quoted", "Greenhouse and nursery substrates, FSA6098 (quoted)", "University of Arkansas", null, "https://www.spring-lake.net/blog/tag/substrates/");
@@ -24,24 +15,24 @@ public static class SaltLimits
     private static readonly Source Missouri = new(
         "missouri-compost-analysis", "Interpreting the results and recommendations of compost analysis, table 1", "University of Missouri Extension", null, "https://extension.missouri.edu/programs/soil-and-plant-testing-laboratory/spl-compost-analysis/");
 
+    /// <summary>Compost above this is better not used.</summary>
+    public static SaltLimit AvoidCompost { get; } = Of("compost to be avoided above", "", 8, 8, CompostSources.Washington);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<SaltLimit> Published { get; } = ValueList<SaltLimit>.Of(
     [
-        Of("soil that most plants tolerate", "", 2.5, 3, Colorado),
-        Of("soil that hurts salt-sensitive plants", "", 2, 2.5, Colorado),
-        Of("saline soil", "", 4, 4, Colorado),
+        Of("soil that most plants tolerate", "", 2.5, 3, CompostSources.Colorado),
+        Of("soil that hurts salt-sensitive plants", "", 2, 2.5, CompostSources.Colorado),
+        Of("saline soil", "", 4, 4, CompostSources.Colorado),
         AvoidCompost,
         Of("composts as they typically are", "", 1, 10, Clemson),
-        Of("mature compost", "", 3.5, 3.5, Course),
+        Of("mature compost", "", 3.5, 3.5, CompostSources.Course),
         Of("fresh container medium without fertiliser", "pour-through", 0.75, 0.75, Arkansas),
         Of("container medium, typical", "saturated medium", 0.5, 3, Arkansas),
         Of("compost, desired below", "saturated paste", 4, 4, Missouri),
         Of("compost, desired below", "1 to 1", 2.5, 2.5, Missouri),
         Of("compost, desired below", "1 to 2", 1.5, 1.5, Missouri),
     ]);
-
-    /// <summary>Compost above this is better not used.</summary>
-    public static SaltLimit AvoidCompost => Of("compost to be avoided above", "", 8, 8, Washington);
 
     private static SaltLimit Of(string subject, string extract, double low, double high, Source source) => new(
         subject,

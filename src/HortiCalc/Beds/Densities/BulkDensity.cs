@@ -199,9 +199,7 @@ public sealed record BulkDensity : IFormattable, IDisplayable
         _ => "as delivered",
     };
 
-    private string Figure(TextStyle style) => IsSpan
-        ? $"{QuantityText.Of(Low, style)} to {QuantityText.Of(High, style)}"
-        : QuantityText.Of(Low, style);
+    private string Figure(TextStyle style) => PublishedSpan.Text(Low, High, style);
 
     private string ToString(TextStyle style) => $"{Name}, {MoistureWords}: {Figure(style)} [{Source}]";
 
@@ -210,10 +208,7 @@ public sealed record BulkDensity : IFormattable, IDisplayable
         List<Caution> cautions = [];
         if (Moisture != MoistureState.Wet)
             cautions.Add(BedCautions.WeightOfWater);
-        if (Material is BulkMaterial.Compost or BulkMaterial.Manure)
-            cautions.Add(BedCautions.Salts);
-        if (Material is BulkMaterial.Compost or BulkMaterial.Manure or BulkMaterial.Mulch or BulkMaterial.Soil or BulkMaterial.GreenWaste)
-            cautions.Add(BedCautions.Dust);
+        cautions.AddRange(BedCautions.Of(Material));
         return cautions;
     }
 }

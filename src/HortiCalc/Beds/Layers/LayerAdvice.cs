@@ -54,6 +54,9 @@ public sealed record LayerAdvice
     public Source Source { get; }
 
     /// <summary>One line in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>new lawns: 2.54 cm to 5.08 cm [source]</c>.</returns>
-    public override string ToString() => $"{Use}: {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} [{Source}]";
+    /// <returns>For instance <c>new lawns: 2.54 cm to 5.08 cm, worked in to 12.7 cm to 17.8 cm [source]</c>.</returns>
+    public override string ToString() =>
+        $"{Use}: {PublishedSpan.Text(Low, High, TextStyle.Default)}"
+        + (WorkedInLow is Length least ? $", worked in to {PublishedSpan.Text(least, WorkedInHigh ?? least, TextStyle.Default)}" : "")
+        + $" [{Source}]";
 }

@@ -7,9 +7,6 @@ namespace HortiCalc.Beds;
 /// <remarks>Where a source prints a volume per area, <see cref="Amendment.Depth"/> turns it into a depth; these are the depths as printed.</remarks>
 public static class LayerAdvices
 {
-    private static readonly Source Colorado = new(
-        "colorado-soil-lab", "Poor plant growth and salts", "Colorado State University Soil Testing Laboratory", null, "http://soiltestinglab.colostate.edu/articles.html");
-
     private static readonly Source Mesa = new(
         "mesa-county-compost", "Ultra fine compost: recommended uses", "Mesa County (Colorado)", null, "https://www.mesacounty.us/swm/composting/recommended-uses/ultra-fine/");
 
@@ -31,10 +28,14 @@ public static class LayerAdvices
     private static readonly Source Behrens = new(
         "landscape-yard-ohio", "Coverage: general guidelines", "landscape yard (US)", null, "http://behrenslandscape.com/mulch-calculator/");
 
+    private static readonly Source NorthCarolina = new(
+        "north-carolina-compost-use", "Compost use guidelines for gardens, landscapes, and small farms", "North Carolina Department of Agriculture and Consumer Services", null, "https://digital.ncdcr.gov/documents/detail/3689414");
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<LayerAdvice> Published { get; } = ValueList<LayerAdvice>.Of(
     [
-        Of("general garden, keeps salts low", 1, 1, 6, 6, Colorado),
+        Of("general garden, keeps salts low", 1, 1, 6, 6, CompostSources.Colorado),
+        Of("the most at one time, whatever its analysis", 3, 3, 6, 6, NorthCarolina),
         Of("soil preparation", 1 / 3.0, 1 / 3.0, 4, 6, Mesa),
         Of("vegetable gardens", 0.125, 0.125, 3, 6, Mesa),
         Of("new lawns", 1, 2, 5, 7, Duluth),

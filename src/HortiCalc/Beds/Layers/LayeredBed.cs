@@ -83,10 +83,8 @@ public sealed record LayeredBed : IFormattable, IDisplayable
                 cautions.Add(BedCautions.TreatedTimber);
             if (Layers.Any(layer => layer.Material == BulkMaterial.Soil))
                 cautions.Add(BedCautions.ContaminatedFill);
-            if (Layers.Any(layer => layer.Material is BulkMaterial.Compost or BulkMaterial.Manure))
-                cautions.Add(BedCautions.Salts);
-            if (Layers.Any(layer => layer.Material is BulkMaterial.Compost or BulkMaterial.Manure or BulkMaterial.Mulch or BulkMaterial.Soil or BulkMaterial.Peat or BulkMaterial.Coir))
-                cautions.Add(BedCautions.Dust);
+            HashSet<Caution> ofMaterials = [.. Layers.SelectMany(layer => BedCautions.Of(layer.Material))];
+            cautions.AddRange(((Caution[])[BedCautions.Salts, BedCautions.Dust]).Where(ofMaterials.Contains));
             return ValueList<Caution>.Of(cautions);
         }
     }
@@ -116,9 +114,12 @@ public sealed record LayeredBed : IFormattable, IDisplayable
 
     private string ToString(TextStyle style)
     {
-        string rim = Boundary.Metres(AboveRim) > 0
-            ? $"{QuantityText.Of(AboveRim, style)} above the rim"
-            : $"{QuantityText.Of(BelowRim, style)} below the rim";
+        string rim = (Boundary.Metres(AboveRim), Boundary.Metres(BelowRim)) switch
+        {
+            ( > 0, _) => $"{QuantityText.Of(AboveRim, style)} above the rim",
+            (_, > 0) => $"{QuantityText.Of(BelowRim, style)} below the rim",
+            _ => "level with the rim",
+        };
         return $"{Ground.Describe(style)} with {QuantityText.Of(Layers.Count, style)} {(Layers.Count == 1 ? "layer" : "layers")},"
             + $" {QuantityText.Of(Height, style)} high, {rim}";
     }

@@ -49,6 +49,15 @@ public sealed record SettlingRange
     public Source Source { get; }
 
     /// <summary>One line in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>topsoil: 20 % to 20 % (Allowance) [source]</c>.</returns>
-    public override string ToString() => $"{Material}: {QuantityText.Of(Low, TextStyle.Default)} to {QuantityText.Of(High, TextStyle.Default)} ({Kind}) [{Source}]";
+    /// <returns>For instance <c>topsoil: 20 % bought on top [source]</c>.</returns>
+    public override string ToString() =>
+        $"{Material}: {PublishedSpan.Text(Low, High, TextStyle.Default)} {KindWords}{(Over is Duration time ? $" in {QuantityText.Of(time, TextStyle.Default)}" : "")} [{Source}]";
+
+    private string KindWords => Kind switch
+    {
+        SettlingKind.Allowance => "bought on top",
+        SettlingKind.VolumeLoss => "of the volume lost",
+        SettlingKind.DryingLoss => "of the depth lost on drying",
+        _ => "of the mass lost",
+    };
 }

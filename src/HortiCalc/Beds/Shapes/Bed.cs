@@ -24,6 +24,7 @@ namespace HortiCalc.Beds;
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(RectangleBed), "rectangle")]
 [JsonDerivedType(typeof(CircleBed), "circle")]
+[JsonDerivedType(typeof(SectorBed), "sector")]
 [JsonDerivedType(typeof(TriangleBed), "triangle")]
 [JsonDerivedType(typeof(LShapeBed), "l-shape")]
 [JsonDerivedType(typeof(PolygonBed), "polygon")]
@@ -70,6 +71,13 @@ public abstract record Bed : IFormattable, IDisplayable
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not greater than zero.</exception>
     public static CircleBed Circle(Length diameter) => new(diameter);
 
+    /// <summary>A slice of a circle: half a circle against a wall, a quarter in a corner.</summary>
+    /// <param name="radius">From the point to the arc; greater than zero.</param>
+    /// <param name="angle">Between the two straight sides: 90° is a quarter, 180° half a circle; greater than 0°, less than 360°.</param>
+    /// <returns>The bed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is not greater than zero, or the angle is out of range.</exception>
+    public static SectorBed Sector(Length radius, Angle angle) => new(radius, angle);
+
     /// <summary>A bed with three straight sides, by their lengths, in any order.</summary>
     /// <param name="a">One side; greater than zero.</param>
     /// <param name="b">Another side; greater than zero.</param>
@@ -78,6 +86,16 @@ public abstract record Bed : IFormattable, IDisplayable
     /// <exception cref="ArgumentOutOfRangeException">A side is not greater than zero, or not shorter than the other two
     /// together.</exception>
     public static TriangleBed Triangle(Length a, Length b, Length c) => new(a, b, c);
+
+    /// <summary>A bed with three straight sides, by one side and the height over it.</summary>
+    /// <param name="baseSide">The side that is measured along; greater than zero.</param>
+    /// <param name="height">From that side to the opposite corner, at right angles; greater than zero.</param>
+    /// <param name="foot">How far along the side the height stands, from its start; beyond either end where the corner leans over;
+    /// <see langword="null"/> where it stands in the middle. The area is the same for all, the perimeter is not.</param>
+    /// <returns>The bed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The side or the height is not greater than zero, or the triangle is so flat (a height of
+    /// less than a hundred-thousandth of its length) that its sides no longer tell its area.</exception>
+    public static TriangleBed TriangleOverBase(Length baseSide, Length height, Length? foot = null) => TriangleBed.OverBase(baseSide, height, foot);
 
     /// <summary>An L: a rectangle with a smaller rectangle missing at one corner.</summary>
     /// <param name="width">One side of the whole rectangle; greater than zero.</param>
@@ -128,7 +146,8 @@ public abstract record Bed : IFormattable, IDisplayable
     public static RingBed Ring(Length outerDiameter, Length innerDiameter, Length entrance) => new(outerDiameter, innerDiameter, entrance);
 
     /// <summary>A border or path of even width round the outside of a bed.</summary>
-    /// <param name="inside">What it goes round: any shape with a single outline, not a composite and not one by offsets.</param>
+    /// <param name="inside">What it goes round: any shape with a single outline, not a composite, not one by offsets, and not more than
+    /// half a circle.</param>
     /// <param name="width">Its width; greater than zero.</param>
     /// <param name="corners">Whether its outer corners are sharp, as slabs are laid, or round.</param>
     /// <returns>The border.</returns>

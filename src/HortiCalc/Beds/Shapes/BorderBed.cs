@@ -21,7 +21,8 @@ public sealed record BorderBed : Bed
     private readonly BedOutline outline;
 
     /// <summary>Lays a border round a bed.</summary>
-    /// <param name="inside">What it goes round: any shape with a single outline, not a composite and not one by offsets.</param>
+    /// <param name="inside">What it goes round: any shape with a single outline, not a composite, not one by offsets, and not
+    /// more than half a circle.</param>
     /// <param name="width">Its width; greater than zero.</param>
     /// <param name="corners">Whether its outer corners are sharp or round.</param>
     /// <exception cref="ArgumentOutOfRangeException">The width is not greater than zero.</exception>

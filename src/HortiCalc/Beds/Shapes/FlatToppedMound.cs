@@ -5,6 +5,7 @@ using UnitsNet;
 namespace HortiCalc.Beds;
 
 /// <summary>A mound with a flat top and straight sides: a trapezium in section, a ridge where the top has no width.</summary>
+/// <remarks>A bank that is given by its slope, 3 to 1 for instance, is as wide as its top and twice three times its height.</remarks>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record FlatToppedMound : Mound
 {

@@ -8,7 +8,7 @@ namespace HortiCalc.Beds;
 /// <summary>A bed that is heaped up without a frame: the same section from end to end, with upright ends.</summary>
 /// <remarks>
 /// Immutable; equal when kind and dimensions are equal. Sloped ends hold less than this; measure a mound with sloped ends to the middle of
-/// each slope.
+/// each slope. What is round in plan is a <see cref="Heap"/>.
 /// </remarks>
 /// <example><code>
 /// Mound ridge = Mound.Rounded(width: Length.FromMeters(1.2), height: Length.FromCentimeters(40), length: Length.FromMeters(5));

@@ -9,12 +9,16 @@ namespace HortiCalc.Beds;
 /// <summary>A bed between a straight line and a curved edge, measured by its widths at even intervals along the line.</summary>
 /// <remarks>
 /// A bed that swells on both sides of the line is measured by its whole widths. The perimeter is the line, both ends, and the edge from
-/// offset to offset in straight pieces: a curve is a little longer.
+/// offset to offset in straight pieces: a curve is a little longer. Where the interval changes, or a last strip is left over from Simpson's
+/// rule, each stretch is a bed of its own and <see cref="Bed.Composite"/> joins them.
 /// </remarks>
 /// <example><code>
 /// Length[] widths = [Length.Zero, Length.FromMeters(1.1), Length.FromMeters(1.6), Length.FromMeters(1.2), Length.FromMeters(0.4)];
 /// Bed border = Bed.FromOffsets(widths, interval: Length.FromMeters(1), OffsetRule.Simpson);
 /// Area ground = border.Area; // 4.27 m²
+///
+/// Bed narrowing = Bed.FromOffsets([Length.FromMeters(0.4), Length.FromMeters(0.3)], interval: Length.FromMeters(2.5));
+/// Bed whole = Bed.Composite([border, narrowing], joins: Length.FromMeters(0.4)); // the last offset of the one, the first of the other
 /// </code></example>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record OffsetBed : Bed

@@ -5,9 +5,17 @@ using UnitsNet;
 namespace HortiCalc.Beds;
 
 /// <summary>A bed with three straight sides.</summary>
+/// <example><code>
+/// Bed bySides = Bed.Triangle(Length.FromMeters(3), Length.FromMeters(4), Length.FromMeters(5));
+/// Bed byHeight = Bed.TriangleOverBase(Length.FromFeet(10), height: Length.FromFeet(20));
+/// Area ground = byHeight.Area; // 100 sq ft
+/// </code></example>
 [TypeFormatterSource(typeof(DisplayFormatters))]
 public sealed record TriangleBed : Bed
 {
+    // Flatter ones lose half of the digits of their area between height and sides.
+    private const double FlattestShare = 1e-5;
+
     /// <summary>Makes a bed with three straight sides, by their lengths, in any order.</summary>
     /// <param name="a">One side; greater than zero.</param>
     /// <param name="b">Another side; greater than zero.</param>
@@ -53,6 +61,21 @@ public sealed record TriangleBed : Bed
 
     private protected override string Shape(TextStyle style) =>
         $"triangle with sides {QuantityText.Of(A, style)}, {QuantityText.Of(B, style)} and {QuantityText.Of(C, style)}";
+
+    internal static TriangleBed OverBase(Length baseSide, Length height, Length? foot)
+    {
+        double baseMetres = Dimension.Positive(baseSide, nameof(baseSide));
+        double heightMetres = Dimension.Positive(height, nameof(height));
+        double footMetres = foot is Length along
+            ? Guard.Within(Boundary.Metres(along), -Dimension.LargestMetres, Dimension.LargestMetres, "m", nameof(foot))
+            : baseMetres / 2;
+        double beyondMetres = baseMetres - footMetres;
+        Guard.AtLeast(heightMetres, FlattestShare * Math.Max(baseMetres, Math.Max(Math.Abs(footMetres), Math.Abs(beyondMetres))), "m", nameof(height));
+        return new TriangleBed(
+            baseSide,
+            Length.FromMeters(double.Hypot(footMetres, heightMetres)),
+            Length.FromMeters(double.Hypot(beyondMetres, heightMetres)));
+    }
 
     // Heron's formula with the sides ordered and the brackets as W. Kahan set them ("Miscalculating Area and Angles of a
     // Needle-like Triangle", University of California, Berkeley): the usual form loses every digit on a needle.

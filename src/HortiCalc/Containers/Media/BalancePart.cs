@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -16,20 +17,26 @@ public sealed record BalancePart
     /// <param name="phosphorus">Phosphorus, the element, by dry mass; from 0 to 100 %.</param>
     /// <param name="potassium">Potassium, the element, by dry mass; from 0 to 100 %.</param>
     /// <exception cref="ArgumentException">The material is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value lies outside what is said above.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value lies outside what is said above, or the elements are more than the dry mass together.</exception>
     public BalancePart(string material, Volume volume, Density dryBulkDensity, MassFraction carbon, MassFraction nitrogen, MassFraction phosphorus = default, MassFraction potassium = default)
     {
         Material = Guard.NotBlank(material);
         Guard.NotNegative(Boundary.Litres(volume), "L", nameof(volume));
         Guard.Positive(Boundary.KilogramsPerCubicMetre(dryBulkDensity), "kg/m³", nameof(dryBulkDensity));
-        Guard.Within(Boundary.MassFraction(carbon) * 100, 0, 100, "%", nameof(carbon));
-        Guard.Within(Boundary.MassFraction(nitrogen) * 100, 0, 100, "%", nameof(nitrogen));
+        double together = Guard.Within(Boundary.MassFraction(carbon) * 100, 0, 100, "%", nameof(carbon))
+            + Guard.Within(Boundary.MassFraction(nitrogen) * 100, 0, 100, "%", nameof(nitrogen))
+            + Guard.Within(Boundary.MassFraction(phosphorus) * 100, 0, 100, "%", nameof(phosphorus))
+            + Guard.Within(Boundary.MassFraction(potassium) * 100, 0, 100, "%", nameof(potassium));
+        if (together > 100 + 1e-9)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(carbon), $"Carbon, nitrogen, phosphorus and potassium were {Guard.Number(together)} % together; allowed: up to 100 %, of the dry mass.");
+        }
+
         Volume = HouseUnits.Normalise(volume);
         DryBulkDensity = HouseUnits.Normalise(dryBulkDensity);
         Carbon = HouseUnits.Normalise(carbon);
         Nitrogen = HouseUnits.Normalise(nitrogen);
-        Guard.Within(Boundary.MassFraction(phosphorus) * 100, 0, 100, "%", nameof(phosphorus));
-        Guard.Within(Boundary.MassFraction(potassium) * 100, 0, 100, "%", nameof(potassium));
         Phosphorus = HouseUnits.Normalise(phosphorus);
         Potassium = HouseUnits.Normalise(potassium);
     }
@@ -59,5 +66,5 @@ public sealed record BalancePart
 
     /// <summary>The part in invariant culture.</summary>
     /// <returns>For instance <c>40 L bark</c>.</returns>
-    public override string ToString() => $"{Guard.Number(Boundary.Litres(Volume))} L {Material}";
+    public override string ToString() => $"{QuantityText.Of(Volume, TextStyle.Default)} {Material}";
 }

@@ -45,6 +45,16 @@ public static class MediumAdditions
         1970,
         "https://orchids.herokuapp.com/articles/university-of-california-mix-ingredients");
 
+    private static readonly Source Beardsworths = new(
+        "beardsworths-potting-compost", "Potting compost recipe", "plant nursery (UK)", null, "https://beardsworths.co.uk/?p=779");
+
+    private static readonly Source PeatLime = new(
+        "ucdavis-peat-lime",
+        "Growing media: peat and lime requirements",
+        "University of California, Davis, International Programs",
+        2007,
+        "http://afghanag.ucdavis.edu/natural-resource-management/soil-topics/soil-fact-sheets/FS_Growing_Media_Peat_Lime_requirement.doc/view");
+
     /// <summary>Every rate there is.</summary>
     public static IReadOnlyList<MediumAddition> All { get; } = ValueList<MediumAddition>.Of(
     [
@@ -81,10 +91,22 @@ public static class MediumAdditions
         UniversityOfCalifornia("potassium nitrate", 0.75),
         UniversityOfCalifornia("dolomite", 1),
         UniversityOfCalifornia("gypsum", 3),
+        General("dolomitic lime", 200),
+        General("controlled-release fertiliser for 12 months", 400),
+        General("bone meal", 80),
+        Lime("sphagnum peat", 3, 4),
+        Lime("sphagnum peat, a lasting dose", 8, 10),
+        Lime("acid peat humus", 10, 15),
     ]);
 
     private static MediumAddition UniversityOfCalifornia(string material, double ounces) =>
         Bushel("University of California, New Zealand", material, ounces, NewZealand);
+
+    private static MediumAddition General(string material, double gramsPerHundredLitres) => new(
+        "general purpose, peat and composted bark", material, Density.FromGramsPerLiter(gramsPerHundredLitres / 100), null, Beardsworths);
+
+    private static MediumAddition Lime(string mix, double low, double high) => new(
+        mix, "ground limestone", Density.FromKilogramsPerCubicMeter(low), Density.FromKilogramsPerCubicMeter(high), PeatLime);
 
     private static MediumAddition Metric(string mix, string material, double kilogramsPerCubicMetre) =>
         new(mix, material, Density.FromKilogramsPerCubicMeter(kilogramsPerCubicMetre), null, JohnInnesMetric);

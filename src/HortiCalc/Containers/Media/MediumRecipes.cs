@@ -60,6 +60,12 @@ public static class MediumRecipes
         null,
         "https://wlssd.com/products/garden-green-compost/using-compost/");
 
+    private static readonly Source Beardsworths = new(
+        "beardsworths-potting-compost", "Potting compost recipe", "plant nursery (UK)", null, "https://beardsworths.co.uk/?p=779");
+
+    private static readonly Source BetterHomes = new(
+        "better-homes-soil-recipe", "Soil recipe", "Better Homes and Gardens (US)", null, "http://www.bhg.com/advice/gardening/soil/soil-recipe/");
+
     private static readonly Source BarkMix = new(
         "bark-mix-quoted", "Bark mix for containers, quoted", "garden blog", null, "https://grnydgrl.com/tag/pwt/");
 
@@ -87,6 +93,11 @@ public static class MediumRecipes
         Recipe("bark, most perlite", BarkMix, ("pine bark fines", 5), ("peat", 1), ("perlite", 2)),
         Recipe("organic soil", SanFrancisco, ("vermiculite", 2), ("peat", 3), ("perlite", 2), ("manure", 2), ("topsoil", 3)),
         Recipe("University of California, New Zealand", NewZealand, ("sand", 2), ("sphagnum peat", 6)),
+        Recipe("general purpose, peat and composted bark", Beardsworths, ("peat", 80), ("composted bark", 20)),
+        Recipe("medium-textured", BetterHomes, ("peat", 50), ("coarse sand or perlite", 25), ("ground pine bark", 25)),
+        Recipe("peat, perlite and sand", BetterHomes, ("peat", 2), ("perlite", 1), ("coarse sand", 1)),
+        Recipe("peat, sand and bark", BetterHomes, ("peat", 1), ("sand", 1), ("pine bark", 1)),
+        Recipe("peat, bark and perlite", BetterHomes, ("peat", 1), ("pine bark", 1), ("perlite", 1)),
         Recipe("compost potting", Minnesota, ("compost", 1), ("potting soil", 4)),
         Recipe("tree backfill", Minnesota, ("compost", 1), ("native soil", 3)),
     ]);

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Units;
 
 namespace HortiCalc.Containers;
@@ -30,5 +31,5 @@ public sealed record FittedParameter
 
     /// <summary>The parameter in invariant culture.</summary>
     /// <returns>For instance <c>n: 1.8 ± 0.1</c>.</returns>
-    public override string ToString() => $"{Name}: {Guard.Number(Value)} ± {Guard.Number(StandardError)}";
+    public override string ToString() => $"{Name}: {QuantityText.Number(Value, TextStyle.Default)} ± {QuantityText.Number(StandardError, TextStyle.Default)}";
 }

@@ -86,6 +86,19 @@ public static class MediumRanges
             reading.TotalPorosity, (MediumProperty.AirSpace, reading.AirSpace), (MediumProperty.ContainerCapacity, reading.ContainerCapacity));
     }
 
+    /// <summary>How a medium that was measured with a jug lies to every recommended range of pores, air and water.</summary>
+    /// <param name="reading">The reading; with pores.</param>
+    /// <returns>The findings, in the order of <see cref="All"/>.</returns>
+    /// <exception cref="ArgumentNullException">The reading is <see langword="null"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The reading has no pores, so that nothing is a share of them.</exception>
+    public static IReadOnlyList<MediumFinding> Findings(SoakReading reading)
+    {
+        Guard.NotNull(reading);
+        Guard.Positive(Boundary.Fraction(reading.TotalPorosity) * 100, "%", nameof(reading));
+        return Findings(
+            reading.TotalPorosity, (MediumProperty.AirSpace, reading.AirSpace), (MediumProperty.ContainerCapacity, reading.ContainerCapacity));
+    }
+
     /// <summary>How a medium in its own container lies to every recommended range of pores, air and water.</summary>
     /// <remarks>The same medium can lie below a range in a tray and above it in a tall pot.</remarks>
     /// <param name="drained">The drained medium.</param>

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
 
@@ -8,8 +9,9 @@ namespace HortiCalc.Containers;
 /// <remarks>
 /// <para>Air space is the water that drains; container capacity what stays, by weight; total porosity both together, all as shares of the core. They hold for the
 /// height of the core: a taller one has more air.</para>
-/// <para>Readings that cannot be are refused: more water than the core has room for, or a dry core heavier than the drained one. Immutable; equal when all
-/// members are equal.</para>
+/// <para>Readings that cannot be are refused: more water than the core has room for, or a dry core heavier than the drained one. Those that would need particles
+/// denser than quartz are taken up with a caution (<see cref="Cautions"/>). Without scales, see <see cref="SoakReading"/>. Immutable; equal when all members are
+/// equal.</para>
 /// </remarks>
 /// <example><code>
 /// PorometerReading bark = new(
@@ -18,6 +20,8 @@ namespace HortiCalc.Containers;
 /// </code></example>
 public sealed record PorometerReading
 {
+    private const double QuartzKilogramsPerCubicMetre = 2650;
+
     /// <summary>Takes up a reading.</summary>
     /// <param name="core">The volume of the core; above zero.</param>
     /// <param name="drained">The water that drained out of it after it was full; from zero to the core.</param>
@@ -67,7 +71,16 @@ public sealed record PorometerReading
 
     /// <summary>Total porosity: water and air together, as a share of the core's volume.</summary>
     [JsonIgnore]
-    public Ratio TotalPorosity => Ratio.FromPercent(AirSpace.Percent + ContainerCapacity.Percent);
+    public Ratio TotalPorosity
+    {
+        get
+        {
+            double percent = AirSpace.Percent + ContainerCapacity.Percent;
+
+            // Shares that fill the core may add up past it, or just short of it, in the last digit.
+            return Ratio.FromPercent(percent > 100 - 1e-9 ? 100 : percent);
+        }
+    }
 
     /// <summary>Air as a share of the pores, which is another figure than air space.</summary>
     [JsonIgnore]
@@ -87,6 +100,12 @@ public sealed record PorometerReading
     public Density? ImpliedParticleDensity => TotalPorosity.Percent < 100
         ? Density.FromKilogramsPerCubicMeter(DryBulkDensity.KilogramsPerCubicMeter / (1 - TotalPorosity.Percent / 100))
         : null;
+
+    /// <summary>What to doubt: nothing, or that the reading leaves too little room for its particles.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<Caution> Cautions => ImpliedParticleDensity is { KilogramsPerCubicMeter: <= QuartzKilogramsPerCubicMetre }
+        ? ValueList<Caution>.Of([])
+        : ValueList<Caution>.Of([PhysicsCautions.Particles]);
 
     /// <summary>The reading in invariant culture.</summary>
     /// <returns>For instance <c>31 % air, 48 % water, 79 % pores</c>.</returns>

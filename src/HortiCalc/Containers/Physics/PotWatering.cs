@@ -50,4 +50,22 @@ public static class PotWatering
         double litres = Guard.Positive(Boundary.Litres(given), "L", nameof(given));
         return Ratio.FromPercent(100 * Guard.Within(Boundary.Litres(drained), 0, litres, "L", nameof(drained)) / litres);
     }
+
+    /// <summary>The share of a medium that the water of a watering fills: what was given and did not run out.</summary>
+    /// <remarks>Of a dry medium that was soaked through it is container capacity. Far less of a pot that was dry shows that the water ran past a medium that sheds it.</remarks>
+    /// <param name="medium">The volume of the medium; above zero.</param>
+    /// <param name="given">The water given; zero or more.</param>
+    /// <param name="drained">The water that ran out; from zero to what was given.</param>
+    /// <returns>The water that stayed, as a share of the volume.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value lies outside what is said above, or more stayed than the medium has room for.</exception>
+    public static Ratio Retained(Volume medium, Volume given, Volume drained)
+    {
+        double litres = Guard.Positive(Boundary.Litres(medium), "L", nameof(medium));
+        double givenLitres = Guard.NotNegative(Boundary.Litres(given), "L", nameof(given));
+        double drainedLitres = Guard.Within(Boundary.Litres(drained), 0, givenLitres, "L", nameof(drained));
+        return givenLitres - drainedLitres <= litres
+            ? Ratio.FromPercent(100 * (givenLitres - drainedLitres) / litres)
+            : throw Guard.Refused(
+                nameof(drained), drainedLitres, "L", $"from {Guard.Number(givenLitres - litres)} to {Guard.Number(givenLitres)} L, or more stays than the medium has room for");
+    }
 }

@@ -187,6 +187,9 @@ public abstract record Container : IFormattable, IDisplayable
         double litres = Boundary.Litres(volume);
         // A brimful that took a turn through another unit is still a brimful.
         Guard.Within(litres, 0, brimLitres * (1 + 1e-9), "L", nameof(volume));
+        if (litres == 0)
+            return Length.Zero;
+
         double lowMetres = 0;
         double highMetres = Boundary.Metres(Height);
         while (true)

@@ -6,8 +6,8 @@ namespace HortiCalc.Containers;
 
 /// <summary>Published volumes of pots by the names they are sold under.</summary>
 /// <remarks>
-/// The sources differ, and none follows from the pots' dimensions: measure the pot, or fill it with water, where it matters.
-/// Names by the centimetre or the inch are of the diameter; Japanese pots are numbered by it, 3 cm a number.
+/// The sources differ, and none follows from the pots' dimensions: measure the pot, or fill it with water, where it matters. A Japanese <c>go</c> is 3 cm of diameter; P and a number
+/// is the side of a square pot in centimetres.
 /// </remarks>
 /// <example><code>
 /// Volume perPot = PotSizes.Named("us-true-volumes", "#1").Volume; // 2.8 L, not a gallon
@@ -97,17 +97,8 @@ public static class PotSizes
     private static readonly Source Bamboo = new(
         "uk-container-symbols", "Container sizes: symbols C and P", "plant nursery (UK)", null, "http://www.gohelios.co.uk/bamboo_size_container.aspx");
 
-    private static readonly Source JapanByNumber = new(
-        "japan-pot-numbers", "Sizes of pots, numbers and the soil they take", "gardening site (Japan)", null, "https://1gardening.net/51246286");
-
-    private static readonly Source JapanBySoil = new(
-        "japan-pot-soil", "Sizes of pots (numbers) and the amount of soil", "plant encyclopedia site (Japan)", null, "https://sodatekata.net/flowers/page/1410.html");
-
-    private static readonly Source JapanGuide = new(
-        "japan-pot-guide", "What size is the number of a pot", "guide to gardening (Japan)", null, "https://allabout.co.jp/gm/gc/72841");
-
-    private static readonly Source GermanRound = new(
-        "german-round-pots", "How much larger may the new pot be", "garden text (Germany)", null, "http://www.meine-pflanzenwelt-des-suedens.de/989-2/");
+    private static readonly Source JapaneseNumbers = new(
+        "japanese-go-sizes", "Sizes of pots in gō and the soil they take (in Japanese)", "gardening site (Japan)", null, "https://1gardening.net/51246286");
 
     private static readonly Source NevadaQuarts = new(
         "nevada-pot-quarts", "How much soil do I need, tip 1026", "nursery (US, Nevada)", 2006, "http://nevadagardens.com/StarNursery/page01/Tip%201026.htm");
@@ -118,6 +109,22 @@ public static class PotSizes
         "grower forum (US)",
         null,
         "https://davesgarden.com/community/forums/t/1290516/");
+
+    private static readonly Source Polish = new(
+        "polish-container-symbols",
+        "What P and C with a number mean (Co oznaczają P i C przy nazwie donicy)",
+        "garden designer (Poland)",
+        null,
+        "https://jakubgardner.pl/co-oznaczaja-p-liczba-i-c-liczba-przy-nazwie-donicy");
+
+    private static readonly Source German = new(
+        "german-round-pots", "Usual sizes of round pots (in German)", "garden text (Germany)", null, "http://www.meine-pflanzenwelt-des-suedens.de/989-2/");
+
+    private static readonly Source JapaneseSoil = new(
+        "japanese-go-soil", "Size of pots in gō and amount of soil (in Japanese)", "garden advice site (Japan)", null, "https://sodatekata.net/flowers/page/1410.html");
+
+    private static readonly Source JapaneseGuide = new(
+        "japanese-go-guide", "What the gō of a pot is (in Japanese)", "garden column (Japan)", null, "https://allabout.co.jp/gm/gc/72841");
 
     private static readonly ValueList<PotSize> All = ValueList<PotSize>.Of(
     [
@@ -156,20 +163,19 @@ public static class PotSizes
             Australian,
             ("10 cm", 0.5), ("15 cm", 1.9), ("20 cm", 4.5), ("25 cm", 8), ("30 cm", 13.5), ("33 cm", 18), ("42 cm", 28), ("50 cm", 52)),
         .. Litres(Bamboo, ("P9", 0.5), ("P11", 1), ("P13", 1.5)),
+        .. Litres(Polish, ("P7", 0.25), ("P11", 1), ("P13", 2), ("P15", 3)),
+        new PotSize("P9", Volume.FromLiters(0.5), Polish, volumeHigh: Volume.FromLiters(0.8)),
+        .. Litres(
+            German,
+            ("15 cm", 2), ("18 cm", 3), ("20 cm", 5), ("22 cm", 7), ("26 cm", 12), ("28 cm", 15), ("30 cm", 18), ("33 cm", 25), ("35 cm", 30), ("42 cm", 50)),
+        .. Litres(JapaneseSoil, ("6 go", 2.2), ("7 go", 3.5), ("8 go", 5.1), ("9 go", 7.3), ("10 go", 8.4)),
+        new PotSize("12 go", Volume.FromLiters(13), JapaneseSoil, volumeHigh: Volume.FromLiters(15)),
+        .. Litres(JapaneseGuide, ("3 go", 0.3), ("5 go", 1), ("7 go", 3)),
         .. Gallons(SmallPots, ("4 in", 0.125), ("5 to 6 in", 0.25), ("7 to 8 in", 1)),
         .. Litres(
-            JapanByNumber,
-            ("no. 1 (Japan)", 0.02), ("no. 2 (Japan)", 0.06), ("no. 3 (Japan)", 0.3), ("no. 4 (Japan)", 0.6), ("no. 5 (Japan)", 1.3),
-            ("no. 6 (Japan)", 2.2), ("no. 7 (Japan)", 3.5), ("no. 8 (Japan)", 5.2), ("no. 9 (Japan)", 7.8)),
-        new PotSize("65 cm trough (Japan)", Volume.FromLiters(12), JapanByNumber, volumeHigh: Volume.FromLiters(14)),
-        .. Litres(
-            JapanBySoil,
-            ("no. 6 (Japan)", 2.2), ("no. 7 (Japan)", 3.5), ("no. 8 (Japan)", 5.1), ("no. 9 (Japan)", 7.3), ("no. 10 (Japan)", 8.4)),
-        new PotSize("no. 12 (Japan)", Volume.FromLiters(13), JapanBySoil, volumeHigh: Volume.FromLiters(15)),
-        .. Litres(JapanGuide, ("no. 3 (Japan)", 0.3), ("no. 5 (Japan)", 1), ("no. 7 (Japan)", 3)),
-        .. Litres(
-            GermanRound,
-            ("15 cm", 2), ("18 cm", 3), ("20 cm", 5), ("22 cm", 7), ("26 cm", 12), ("28 cm", 15), ("30 cm", 18), ("33 cm", 25), ("35 cm", 30), ("42 cm", 50)),
+            JapaneseNumbers,
+            ("1 go", 0.02), ("2 go", 0.06), ("3 go", 0.3), ("4 go", 0.6), ("5 go", 1.3), ("6 go", 2.2), ("7 go", 3.5), ("8 go", 5.2), ("9 go", 7.8)),
+        new PotSize("65 cm trough", Volume.FromLiters(12), JapaneseNumbers, volumeHigh: Volume.FromLiters(14)),
         .. (((string Name, double CubicFeet)[])[("3.5 in", 0.007), ("4 in", 0.016), ("6 in", 0.042)])
             .Select(size => new PotSize(size.Name, Volume.FromCubicFeet(size.CubicFeet), NevadaQuarts)),
         .. (((string Name, double Quarts)[])

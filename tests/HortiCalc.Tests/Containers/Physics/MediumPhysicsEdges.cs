@@ -115,6 +115,86 @@ public class MediumPhysicsEdges
         Assert.Null(new PorometerReading(core, core, dry, dry).ImpliedParticleDensity);
     }
 
+    /// <summary>Elements of a dry mass cannot be more than it.</summary>
+    [Fact]
+    public void BalancePart_MoreElementsThanMass_IsRefused()
+    {
+        static BalancePart Bark(double carbon, double nitrogen) => new(
+            "bark", Volume.FromLiters(60.123456), Density.FromKilogramsPerCubicMeter(180), MassFraction.FromPercent(carbon), MassFraction.FromPercent(nitrogen));
+
+        Assert.Contains("were 140 % together", Assert.Throws<ArgumentOutOfRangeException>("carbon", () => Bark(80, 60)).Message, StringComparison.Ordinal);
+        Assert.Equal("60.1 L bark", Bark(50, 0.3).ToString());
+        Assert.Equal("alpha, 1/m: 6.64 ± 0.303", new FittedParameter("alpha, 1/m", 6.63603812, 0.3025528629).ToString());
+        Assert.Equal("thirty-twos: 15.2 cm across", PotCast.All[3].ToString());
+    }
+
+    /// <summary>Shares that fill the core to the last drop: 10.8391… and 89.1608… % add up to a hair more than 100.</summary>
+    [Fact]
+    public void Findings_OfACoreThatIsFull_AreFound()
+    {
+        PorometerReading full = new(Volume.FromMilliliters(286), Volume.FromMilliliters(31), Mass.FromGrams(395), Mass.FromGrams(140));
+
+        Assert.Equal(100, full.TotalPorosity.Percent);
+        Assert.Null(full.ImpliedParticleDensity);
+        Assert.NotEmpty(MediumRanges.Findings(full));
+    }
+
+    /// <summary>Bark and peat as a paper of 2012 prints them: the peat's 98 % pores at 0.11 g/cm³ would need particles of 5.5 g/cm³.</summary>
+    [Theory]
+    [InlineData(31, 48, 18, 0)]
+    [InlineData(28, 57, 22, 0)]
+    [InlineData(11, 87, 11, 1)]
+    [InlineData(50, 50, 11, 1)]
+    public void Porometer_ParticlesDenserThanQuartz_AreDoubted(double air, double water, double dry, int cautions)
+    {
+        PorometerReading reading = new(
+            Volume.FromMilliliters(100), Volume.FromMilliliters(air), Mass.FromGrams(dry + water), Mass.FromGrams(dry));
+
+        Assert.Equal(cautions, reading.Cautions.Count(caution => caution.Code == "medium.particle-density"));
+        Assert.Equal(cautions, reading.Cautions.Count);
+    }
+
+    [Fact]
+    public void Soak_Impossible_IsRefusedByName()
+    {
+        Volume pot = Volume.FromLiters(2);
+        Volume more = Volume.FromLiters(2.1);
+        Assert.Throws<ArgumentOutOfRangeException>("medium", () => new SoakReading(Volume.Zero, Volume.Zero, Volume.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>("filled", () => new SoakReading(pot, more, Volume.Zero));
+        Assert.Contains(
+            "allowed: from 0 to 1 L",
+            Assert.Throws<ArgumentOutOfRangeException>("drained", () => new SoakReading(pot, Volume.FromLiters(1), more)).Message,
+            StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>("reading", () => MediumRanges.Findings(new SoakReading(pot, Volume.Zero, Volume.Zero)));
+        Assert.Throws<ArgumentNullException>("reading", () => MediumRanges.Findings((SoakReading)null!));
+    }
+
+    /// <summary>The bucket test of the docs, without scales.</summary>
+    [Fact]
+    public void Soak_Bucket_TellsPoresAirAndWaterAndDoubtsTheSoaking()
+    {
+        SoakReading mix = new(Volume.FromLiters(2), Volume.FromLiters(1.4), Volume.FromLiters(0.36));
+
+        Assert.Equal("18 % air, 52 % water, 70 % pores", mix.ToString());
+        Assert.Contains(mix.Cautions, caution => caution.Code == "medium.soaking");
+        Assert.StartsWith("18 % is within air space, container media: 10 to 25 % of the volume [", MediumRanges.Findings(mix)[0].ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Retained_Impossible_IsRefusedByName()
+    {
+        Volume pot = Volume.FromLiters(2);
+        Volume given = Volume.FromLiters(3);
+        Assert.Equal(50, PotWatering.Retained(pot, given, Volume.FromLiters(2)).Percent);
+        Assert.Throws<ArgumentOutOfRangeException>("medium", () => PotWatering.Retained(Volume.Zero, given, given));
+        Assert.Throws<ArgumentOutOfRangeException>("given", () => PotWatering.Retained(pot, Volume.FromLiters(-1), Volume.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>("drained", () => PotWatering.Retained(pot, given, Volume.FromLiters(3.1)));
+        Assert.Contains(
+            "allowed: from 1 to 3 L",
+            Assert.Throws<ArgumentOutOfRangeException>("drained", () => PotWatering.Retained(pot, given, Volume.FromLiters(0.5))).Message,
+            StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Densities_Impossible_AreRefusedByName()
     {
@@ -228,6 +308,7 @@ public class MediumPhysicsEdges
         Same<RetentionCurve>(new LogLogisticRetention(Ratio.FromPercent(10), Ratio.FromPercent(80), Length.FromCentimeters(30), 1.2));
         Same(new DrainedMedium(Sand, Pot, Length.FromCentimeters(1), Length.FromCentimeters(5)));
         Same(new PorometerReading(Volume.FromMilliliters(347.5), Volume.FromMilliliters(100), Mass.FromGrams(229), Mass.FromGrams(62)));
+        Same(new SoakReading(Volume.FromLiters(2), Volume.FromLiters(1.4), Volume.FromLiters(0.36)));
         Same(RetentionFit.VanGenuchten([.. PublishedRetentions.SphagnumPeat], Ratio.FromPercent(20)));
         Assert.All(PublishedRetentions.All, Same);
         Assert.All(PublishedRetentions.SphagnumPeat, Same);

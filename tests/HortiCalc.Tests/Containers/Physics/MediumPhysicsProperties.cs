@@ -143,6 +143,50 @@ public class MediumPhysicsProperties
             reading.TotalPorosity.Percent, MediumPorosity.FromDensities(reading.DryBulkDensity, reading.ImpliedParticleDensity!.Value).Percent, 1e-8);
     }
 
+    /// <summary>Readings in whole grams of a core without a hair's room to spare: none may be refused by what is asked of it next.</summary>
+    [Property]
+    public void Porometer_FullCore_IsAllPores(PositiveInt core, PositiveInt air, PositiveInt dry)
+    {
+        int millilitres = 50 + core.Get % 1_000;
+        int drained = air.Get % millilitres;
+        int grams = 1 + dry.Get % 300;
+        PorometerReading full = new(
+            Volume.FromMilliliters(millilitres), Volume.FromMilliliters(drained), Mass.FromGrams(grams + millilitres - drained), Mass.FromGrams(grams));
+
+        Assert.Equal(100, full.TotalPorosity.Percent);
+        Assert.Null(full.ImpliedParticleDensity);
+        Assert.All(MediumRanges.Findings(full), finding => Assert.InRange(finding.Value.Percent, 0, 100));
+    }
+
+    [Property]
+    public void Soak_WithTheSharesOfACore_SaysWhatTheCoreSays(PositiveInt medium, PositiveInt filled, PositiveInt drained)
+    {
+        double litres = Between(medium, 0.1, 20);
+        double pores = litres * Between(filled, 0.1, 0.98);
+        double air = pores * Between(drained, 0, 1);
+        SoakReading soak = new(Volume.FromLiters(litres), Volume.FromLiters(pores), Volume.FromLiters(air));
+        PorometerReading core = new(Volume.FromLiters(litres), Volume.FromLiters(air), Mass.FromKilograms(1 + pores - air), Mass.FromKilograms(1));
+
+        Assert.Equal(core.TotalPorosity.Percent, soak.TotalPorosity.Percent, 1e-9);
+        Assert.Equal(core.AirSpace.Percent, soak.AirSpace.Percent, 1e-9);
+        Assert.Equal(core.ContainerCapacity.Percent, soak.ContainerCapacity.Percent, 1e-9);
+        Assert.All(
+            MediumRanges.Findings(soak).Zip(MediumRanges.Findings(core)),
+            pair => Assert.Equal(pair.First.Value.Percent, pair.Second.Value.Percent, 1e-8));
+    }
+
+    [Property]
+    public void Retained_OfAWateringToCapacityWithLeaching_IsTheCapacityThatLacked(PositiveInt medium, PositiveInt present, PositiveInt capacity, PositiveInt leaching)
+    {
+        Volume pot = Volume.FromLiters(Between(medium, 0.1, 50));
+        Ratio before = Ratio.FromPercent(Between(present, 5, 50));
+        Ratio after = Ratio.FromPercent(Between(capacity, 50, 90));
+        Ratio share = Ratio.FromPercent(Between(leaching, 0, 60));
+        Volume given = PotWatering.WithLeaching(PotWatering.ToCapacity(pot, before, after), share);
+
+        Assert.Equal(after.Percent - before.Percent, PotWatering.Retained(pot, given, given * share.DecimalFractions).Percent, 1e-9);
+    }
+
     [Property]
     public void Densities_AirOfTheDrained_IsThePoresLessTheWater(PositiveInt dry, PositiveInt filled)
     {

@@ -118,8 +118,8 @@ public class ContainerShapeEdges
     [Fact]
     public void Sizes_NumberedInJapan_DisagreeToo()
     {
-        Assert.Equal(1, PotSizes.Spread("no. 5 (Japan)")!.Low.Liters, 1e-12);
-        Assert.Equal(1.3, PotSizes.Spread("no. 5 (Japan)")!.High.Liters, 1e-12);
+        Assert.Equal(1, PotSizes.Spread("5 go")!.Low.Liters, 1e-12);
+        Assert.Equal(1.3, PotSizes.Spread("5 go")!.High.Liters, 1e-12);
     }
 
     [Fact]
