@@ -19,6 +19,8 @@ internal static class MixCalculations
         ["pt"] = VolumeUnit.UsPint,
         ["qt"] = VolumeUnit.UsQuart,
         ["gal"] = VolumeUnit.UsGallon,
+        ["impfloz"] = VolumeUnit.ImperialOunce,
+        ["impgal"] = VolumeUnit.ImperialGallon,
     };
 
     private static readonly Dictionary<string, MassUnit> Masses = new()
@@ -78,6 +80,8 @@ internal static class MixCalculations
         ["mix.powder-rate"] = inputs => In(
             inputs, Dilution.ProductFor(Dilution.RateOf(MassOf(inputs, "product"), VolumeOf(inputs, "per")), VolumeOf(inputs, "batch"))),
         ["mix.rate-percent"] = inputs => Dilution.RateOf(VolumeOf(inputs, "product"), VolumeOf(inputs, "per")).Percent,
+        ["mix.rate-factor"] = inputs =>
+            MixRatio.FromShare(Dilution.RateOf(VolumeOf(inputs, "product"), VolumeOf(inputs, "per"))).Factor,
         ["mix.volume"] = inputs => In(inputs, VolumeOf(inputs, "volume")),
 
         // Bleach.
@@ -100,6 +104,18 @@ internal static class MixCalculations
             Hypochlorite.MakeUpTo(
                 VolumeOf(inputs, "total"),
                 ConventionOf(inputs),
+                MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
+        ["hypochlorite.chlorometric-gL"] = inputs =>
+            HypochloriteLabel.ChlorometricDegrees(inputs.Number("degrees")).AvailableChlorine.GramsPerLiter,
+        ["hypochlorite.chlorometric-bleach-mL"] = inputs => Hypochlorite.MakeUpTo(
+            VolumeOf(inputs, "total"),
+            HypochloriteLabel.ChlorometricDegrees(inputs.Number("degrees")),
+            MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate.Milliliters,
+        ["hypochlorite.trade-bleach-to-make-up"] = inputs => In(
+            inputs,
+            Hypochlorite.MakeUpTo(
+                VolumeOf(inputs, "total"),
+                HypochloriteLabel.Trade(Ratio.FromPercent(inputs.Number("trade_pct"))),
                 MassConcentration.FromMilligramsPerLiter(inputs.Number("target_mgL"))).Value.Concentrate),
         ["hypochlorite.powder"] = inputs => In(
             inputs,

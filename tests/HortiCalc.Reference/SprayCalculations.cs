@@ -107,6 +107,36 @@ internal static class SprayCalculations
             : new SprayJob(
                 Area.FromHectares(1), VolumeRate.FromLitresPerHectare(inputs.Number("L_per_ha")), Volume.FromLiters(inputs.Number("tank_L"))).ProductIn(
                     Volume.FromLiters(inputs.Number("tank_L")), VolumeRate.FromLitresPerHectare(inputs.Number("product_L_per_ha"))).Milliliters,
+        ["spray.flow-L-per-min"] = inputs => SprayerCalibration.FlowFor(
+            VolumeRate.FromLitresPerHectare(inputs.Number("L_per_ha")),
+            Speed.FromMetersPerMinutes(inputs.Number("m_per_min")),
+            Length.FromMeters(inputs.Number("width_m"))).LitersPerMinute,
+        ["spray.gpm-at-pressure"] = inputs => SprayerCalibration.FlowAtPressure(
+            VolumeFlow.FromUsGallonsPerMinute(inputs.Number("gpm")),
+            Pressure.FromPoundsForcePerSquareInch(inputs.Number("psi")),
+            Pressure.FromPoundsForcePerSquareInch(inputs.Number("other_psi"))).Value.UsGallonsPerMinute,
+
+        // Rows of trees.
+        ["spray.tree-row-ft3"] = inputs => SprayerCalibration.TreeRowVolume(
+            Area.FromAcres(inputs.Number("area_acre")),
+            Length.FromFeet(inputs.Number("width_ft")),
+            Length.FromFeet(inputs.Number("height_ft")),
+            Length.FromFeet(inputs.Number("spacing_ft"))).CubicFeet,
+        ["spray.tree-row-m3"] = inputs => SprayerCalibration.TreeRowVolume(
+            Area.FromHectares(inputs.Number("area_ha")),
+            Length.FromMeters(inputs.Number("width_m")),
+            Length.FromMeters(inputs.Number("height_m")),
+            Length.FromMeters(inputs.Number("spacing_m"))).CubicMeters,
+        ["spray.gpa-tree-rows"] = inputs => SprayerCalibration.ForTreeRows(
+            Length.FromFeet(inputs.Number("width_ft")),
+            Length.FromFeet(inputs.Number("height_ft")),
+            Length.FromFeet(inputs.Number("spacing_ft")),
+            Enum.Parse<TreeRowRule>(inputs["rule"])).Value.UsGallonsPerAcre,
+        ["spray.l-per-ha-tree-rows"] = inputs => SprayerCalibration.ForTreeRows(
+            Length.FromMeters(inputs.Number("width_m")),
+            Length.FromMeters(inputs.Number("height_m")),
+            Length.FromMeters(inputs.Number("spacing_m")),
+            Enum.Parse<TreeRowRule>(inputs["rule"])).Value.LitresPerHectare,
         ["spray.km-per-h"] = inputs => SprayerCalibration.SpeedOver(
             Length.FromMeters(inputs.Number("distance_m")), Duration.FromSeconds(inputs.Number("time_s"))).KilometersPerHour,
         ["spray.mph"] = inputs => SprayerCalibration.SpeedOver(

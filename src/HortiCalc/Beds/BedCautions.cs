@@ -66,6 +66,14 @@ public static class BedCautions
         + " conductivity above 8 mS/cm.",
         CompostSources.Washington);
 
+    /// <summary>Compost whose salts may be more than is desired, depending on the extract they were measured in.</summary>
+    public static Caution SaltsAboveDesired { get; } = new(
+        "compost.salts-above-desired",
+        CautionLevel.Note,
+        "Less salt is desired of compost: 4 mS/cm in a saturated paste, 2.5 in one part to one of water, 1.5 in one to two; give less of it and"
+        + " keep seed and seedlings out.",
+        CompostSources.Missouri);
+
     /// <summary>Dust of compost and soil can carry Legionella.</summary>
     public static Caution Dust { get; } = new(
         "compost.dust",

@@ -29,6 +29,12 @@ internal static class MixCautions
         "Mix bleach with water only, never with another cleaner or disinfectant.",
         MixSources.Hygiene);
 
+    public static readonly Caution NeverWithPesticides = new(
+        "bleach.never-with-pesticides",
+        CautionLevel.Danger,
+        "Never let bleach meet a pesticide, in a tank or on a tool that was not rinsed: it reacts with some of them.",
+        MixSources.BleachAndPesticides);
+
     public static readonly Caution Ventilate = new(
         "mix.ventilate",
         CautionLevel.Danger,
@@ -177,6 +183,12 @@ internal static class MixCautions
         "Keep oil and sulfur at least two weeks apart, in either order; some sources say a month.",
         MixSources.CaliforniaOilAndSulfur);
 
+    public static readonly Caution SeedSurfaceOnly = new(
+        "seed.surface-only",
+        CautionLevel.Note,
+        "Chlorine kills only what sits on the seed; hot water reaches inside, and kills the seed too when it is a little too hot.",
+        SanitisingSources.PathogensInside);
+
     public static readonly Caution SpoonVaries = new(
         "mix.spoon-varies",
         CautionLevel.Note,
@@ -198,7 +210,16 @@ internal static class MixCautions
     /// <summary>What goes with every mix of bleach.</summary>
     public static readonly IReadOnlyList<Caution> Bleach =
     [
-        NeverWithAcid, NeverWithAmmonia, NeverWithAlcohol, NeverWithOthers, Ventilate, ProtectSkinAndEyes, MakeFresh, Corrodes, LabelDecides,
+        NeverWithAcid,
+        NeverWithAmmonia,
+        NeverWithAlcohol,
+        NeverWithOthers,
+        NeverWithPesticides,
+        Ventilate,
+        ProtectSkinAndEyes,
+        MakeFresh,
+        Corrodes,
+        LabelDecides,
     ];
 
     /// <summary>What goes with every alcohol.</summary>
@@ -229,10 +250,12 @@ internal static class MixCautions
             agent.Classes.Contains(IngredientClass.Hypochlorite) ? Bleach
             : agent.Classes.Contains(IngredientClass.HydrogenPeroxide) ? Peroxide
             : agent.Classes.Contains(IngredientClass.QuaternaryAmmonium) ? QuaternaryAmmonium
+            : agent.Classes.Contains(IngredientClass.Alcohol) ? Alcohol
             : [Ventilate, ProtectSkinAndEyes, LabelDecides];
         return use switch
         {
             MixUse.FoodSurfaces => [.. byClass, FoodSurfaces],
+            MixUse.Seed when byClass == Bleach => [.. byClass, SeedSurfaceOnly],
             MixUse.IrrigationLine when byClass == Peroxide => [.. byClass, PeroxideHurtsPlants],
             _ => byClass,
         };

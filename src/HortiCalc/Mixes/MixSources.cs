@@ -95,6 +95,13 @@ internal static class MixSources
         null,
         "https://cdc.gov/hygiene/about/cleaning-and-disinfecting-with-bleach.html");
 
+    public static readonly Source BleachAndPesticides = new(
+        "bleach-and-pesticides",
+        "The Dangers of Mixing Bleach",
+        "cleaning service",
+        null,
+        "https://sunsetblvdstudios.com/?p=2301");
+
     public static readonly Source FireProtection = new(
         "nfpa-mixing-chemicals",
         "D.I.Y. - The Dangers of Mixing Household Chemicals",

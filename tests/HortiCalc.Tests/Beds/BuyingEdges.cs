@@ -176,6 +176,8 @@ public class BuyingEdges
         CompostAnalysis WithSalts(double decisiemens) => new(
             Analysis.Density, Analysis.Water, Analysis.OrganicMatter, Analysis.Nitrogen, Analysis.Phosphorus, ElectricConductivity.FromMillisiemensPerCentimeter(decisiemens));
         Assert.DoesNotContain("compost.salts", new CompostDose(WithSalts(8), M(0.1)).Cautions.Select(caution => caution.Code));
+        Assert.Contains("compost.salts-above-desired", new CompostDose(WithSalts(3.9), M(0.1)).Cautions.Select(caution => caution.Code));
+        Assert.Equal(["compost.dust"], new CompostDose(WithSalts(1.5), M(0.1)).Cautions.Select(caution => caution.Code));
         Assert.Contains("compost.salts", new CompostDose(WithSalts(8.1), M(0.1)).Cautions.Select(caution => caution.Code));
     }
 

@@ -59,7 +59,14 @@ public class HazardTests
             MixIngredients.HorticulturalOil,
             MixIngredients.WettableSulfur);
         Assert.Equal(
-            ["burnt leaves", "chlorine gas", "harmful vapours", "peracetic acid"],
+            [
+                "a reaction with some pesticides",
+                "a reaction with some pesticides",
+                "burnt leaves",
+                "chlorine gas",
+                "harmful vapours",
+                "peracetic acid",
+            ],
             dangers.Select(danger => danger.Pair.Result).Order(StringComparer.Ordinal));
     }
 
@@ -115,4 +122,12 @@ public class HazardTests
     [Fact]
     public void Ingredient_OfAnUnknownClass_IsRefused() => Assert.Equal("classes", Assert.Throws<ArgumentOutOfRangeException>(() =>
         new MixIngredient("x", "x", (IngredientClass)999)).ParamName);
+
+    [Fact]
+    public void Of_ConcentratedPeroxideWithSprayOil_IsADanger() =>
+        Assert.NotEmpty(Hazards.Of(MixIngredients.ConcentratedHydrogenPeroxide, MixIngredients.HorticulturalOil));
+
+    [Fact]
+    public void Of_BleachWithLimeSulfur_IsADanger() =>
+        Assert.Equal(CautionLevel.Danger, Assert.Single(Hazards.Of(MixIngredients.HouseholdBleach, MixIngredients.LimeSulfur)).Pair.Caution.Level);
 }

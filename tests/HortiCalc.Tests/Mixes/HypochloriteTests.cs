@@ -181,4 +181,11 @@ public class HypochloriteTests
     [Fact]
     public void Label_AsText_SaysBasisAndChlorine() => Assert.Equal(
         "12.5 % trade per cent: 125 g/L of available chlorine", HypochloriteLabel.Trade(Ratio.FromPercent(12.5)).ToString());
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(101)]
+    [InlineData(double.NaN)]
+    public void ChlorometricDegrees_OutsideWhatIsAllowed_IsRefused(double degrees) => Assert.Equal(
+        "degrees", Assert.ThrowsAny<ArgumentException>(() => HypochloriteLabel.ChlorometricDegrees(degrees)).ParamName);
 }

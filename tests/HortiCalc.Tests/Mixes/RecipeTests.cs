@@ -41,7 +41,7 @@ public class RecipeTests
         Assert.Equal(10, batch.ContactTime!.Value.Minutes, 10);
         Assert.Equal(
             "1 L of household bleach and 9 L of water make 10 L; leave for at least 10 min; bleach, 1 part to 9 of water (Penn State) "
-            + "[Penn State Extension, Disinfecting Tools, Equipment, Pots, Flats and Benches (no date)]; 12 cautions",
+            + "[Penn State Extension, Disinfecting Tools, Equipment, Pots, Flats and Benches (no date)]; 13 cautions",
             batch.ToString());
     }
 

@@ -144,4 +144,37 @@ public class SanitisingTests
         Assert.Contains("chlorine gas", refused.Message, StringComparison.Ordinal);
         Assert.Contains("chloramine", refused.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(99.9)]
+    [InlineData(0)]
+    public void PhFor_AShareOutsideTheDomain_NamesTheShare(double percent) => Assert.Equal(
+        "share",
+        Assert.Throws<ArgumentOutOfRangeException>(
+            () => HypochlorousAcid.PhFor(Ratio.FromPercent(percent), HypochlorousConstant.UsGeologicalSurvey)).ParamName);
+
+    [Fact]
+    public void ContactRecord_BleachCountedAsHypochlorite_IsRefused()
+    {
+        ContactRecord pots = ContactTimes.For(MixUse.Pots)[0];
+        Strength hypochlorite = Strength.PercentAsWeightPerVolume(MassFraction.FromPercent(6), "sodium hypochlorite");
+        Assert.Equal("concentrate", Assert.Throws<ArgumentException>(() => pots.MakeUpTo(Volume.FromLiters(10), hypochlorite, false)).ParamName);
+        HypochloriteLabel bottle = HypochloriteLabel.Trade(Ratio.FromPercent(6));
+        Assert.Equal(875, pots.MakeUpTo(Volume.FromLiters(10), bottle.Strength, false).Concentrate.Milliliters, 6);
+    }
+
+    [Fact]
+    public void ContactRecords_OfChlorineOnSeed_SayThatOnlyTheSurfaceIsReached() => Assert.All(
+        ContactTimes.For(MixUse.Seed).Where(record => record.Agent == MixIngredients.HouseholdBleach),
+        record => Assert.Contains(ContactTimes.SeedSurfaceOnly, record.Cautions));
+
+    [Fact]
+    public void ContactRecord_OfAlcohol_SaysThatItBurns()
+    {
+        MassConcentration level = MassConcentration.FromGramsPerLiter(550);
+        ContactRecord dip = new(
+            "own", "tools", MixUse.Tools, MixIngredients.RubbingAlcohol, level, level, null, RinseAdvice.NotStated, ContactTimes.All[0].Source);
+        Assert.Contains(dip.Cautions, caution => caution.Code == "alcohol.flammable");
+    }
 }

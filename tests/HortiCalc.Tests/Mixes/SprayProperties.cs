@@ -162,4 +162,24 @@ public class SprayProperties
         double tall = 0.5 + (height.Get % 60 / 10.0);
         return Near.Equal(Litres(2 * tall), 2 * Litres(tall));
     }
+
+    [Property]
+    public bool TreeRows_ByFoliage_AreTheirVolumeTimesTheRule(PositiveInt width, PositiveInt height, PositiveInt spacing)
+    {
+        Length tall = Length.FromMeters(0.5 + (height.Get % 60 / 10.0));
+        double cubicFeet = SprayerCalibration.TreeRowVolume(Area.FromAcres(1), Width(width), tall, Width(spacing)).CubicFeet;
+        double Gallons(TreeRowRule rule) => SprayerCalibration.ForTreeRows(Width(width), tall, Width(spacing), rule).Value.UsGallonsPerAcre;
+        return Near.Equal(0.7 * cubicFeet / 1000, Gallons(TreeRowRule.WellPrunedOrchard))
+            && Near.Equal(cubicFeet / 1000, Gallons(TreeRowRule.DenseOrchard));
+    }
+
+    [Property]
+    public bool PressureForFlow_OfTheFlowAtAPressure_IsThatPressure(PositiveInt flow, PositiveInt pressure, PositiveInt other)
+    {
+        VolumeFlow measured = VolumeFlow.FromLitersPerMinute(0.1 + (flow.Get % 100 / 10.0));
+        Pressure from = Pressure.FromBars(0.5 + (pressure.Get % 100 / 10.0));
+        Pressure to = Pressure.FromBars(0.5 + (other.Get % 100 / 10.0));
+        return Near.Equal(
+            SprayerCalibration.PressureForFlow(measured, from, SprayerCalibration.FlowAtPressure(measured, from, to).Value).Value.Bars, to.Bars);
+    }
 }

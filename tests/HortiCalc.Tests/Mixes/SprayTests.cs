@@ -41,6 +41,35 @@ public class SprayTests
     }
 
     [Fact]
+    public void TreeRows_RulesBySource_NameTheirSource()
+    {
+        string Key(TreeRowRule rule) => SprayerCalibration.ForTreeRows(
+            Length.FromMeters(2), Length.FromMeters(2), Length.FromMeters(4), rule).Method.Source.Key;
+        Assert.Equal("ohio-tree-row-volume", Key(TreeRowRule.Orchard));
+        Assert.Equal("cornell-tree-row-volume", Key(TreeRowRule.WellPrunedOrchard));
+    }
+
+    [Fact]
+    public void TreeRowVolume_NoSpacing_IsRefused() => Assert.Equal(
+        "rowSpacing",
+        Assert.Throws<ArgumentOutOfRangeException>(() => SprayerCalibration.TreeRowVolume(
+            Area.FromHectares(1), Length.FromMeters(2), Length.FromMeters(3), Length.Zero)).ParamName);
+
+    [Theory]
+    [InlineData(0, 3, 2, "flow")]
+    [InlineData(1.2, 0, 2, "pressure")]
+    [InlineData(1.2, 3, 0, "other")]
+    public void PressureForFlow_OutsideWhatIsAllowed_NamesTheParameter(double litres, double bars, double otherLitres, string parameter) =>
+        Assert.Equal(parameter, Assert.ThrowsAny<ArgumentException>(() => SprayerCalibration.PressureForFlow(
+            VolumeFlow.FromLitersPerMinute(litres), Pressure.FromBars(bars), VolumeFlow.FromLitersPerMinute(otherLitres))).ParamName);
+
+    [Fact]
+    public void FlowAtPressure_NoPressure_IsRefused() => Assert.Equal(
+        "other",
+        Assert.Throws<ArgumentOutOfRangeException>(() => SprayerCalibration.FlowAtPressure(
+            VolumeFlow.FromLitersPerMinute(1), Pressure.FromBars(3), Pressure.Zero)).ParamName);
+
+    [Fact]
     public void Rate_SameInOtherUnits_IsEqual() =>
         Assert.Equal(VolumeRate.FromUsGallonsPerAcre(43.56), VolumeRate.Of(Volume.FromUsGallons(1), Area.FromSquareFeet(1000)));
 

@@ -23,7 +23,7 @@ public class TankTests
         MixBlend mended = TankMix.Correct(Volume.FromLiters(10), Milligrams(200), Milligrams(500), Milligrams(50_000));
         Assert.Equal(10 * 300 / 49.5, mended.Concentrate.Milliliters, 6);
         Assert.Equal(0, mended.Water.Liters);
-        Assert.StartsWith("10 L with 60.6 mL of concentrate and 0 L of water make 10.1 L; 500 mg/L", mended.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("10 L with 60.6 mL of concentrate make 10.1 L; 500 mg/L", mended.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

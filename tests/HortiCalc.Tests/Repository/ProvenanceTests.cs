@@ -39,7 +39,6 @@ public partial class ProvenanceTests
         ["clopper-pearson-1934"] = "defines the interval; its closed forms and its symmetry check it, a simulation study its coverage",
         ["mann-kendall-test"] = "prints formulas; a score and a variance counted by hand check them",
         ["fao-frost-risk"] = "treats risk over years in words as far as it could be read; another publication's two numbers check the formula",
-        ["ohio-tree-row-volume"] = "prints the rule and no worked row; a row by hand and its laws check it",
         ["yin-1995"] = "prints a formula; the limits, the peak and the worked days of lentil check it",
         ["cochrane-salinas-sanchez-1980"] = "prints an equation and when its factor is 2; the rule itself is checked as a property",
         ["uga-lime-buffer-capacity"] = "defines the capacity; the product is checked as a property",

@@ -67,13 +67,11 @@ public sealed record CompostDose : IFormattable, IDisplayable
     [JsonIgnore]
     public AreaDensity Phosphate => AreaDensity.FromGramsPerSquareMeter(Boundary.GramsPerSquareMetre(Phosphorus) * PhosphatePerPhosphorus);
 
-    /// <summary>What to take care of: salts where they were not measured or are high, and dust.</summary>
+    /// <summary>What to take care of: salts where they were not measured, are high, or are more than the strictest extract allows; and dust.</summary>
     [JsonIgnore]
-    public IReadOnlyList<Caution> Cautions =>
-        Analysis.Conductivity is ElectricConductivity salts
-            && Boundary.DecisiemensPerMetre(salts) <= Boundary.DecisiemensPerMetre(SaltLimits.AvoidCompost.High)
-            ? ValueList<Caution>.Of([BedCautions.Dust])
-            : ValueList<Caution>.Of([BedCautions.Salts, BedCautions.Dust]);
+    public IReadOnlyList<Caution> Cautions => ValueList<Caution>.Of(Analysis.Conductivity is not ElectricConductivity salts || IsAbove(salts, SaltLimits.AvoidCompost)
+        ? [BedCautions.Salts, BedCautions.Dust]
+        : IsAbove(salts, SaltLimits.Desired) ? [BedCautions.SaltsAboveDesired, BedCautions.Dust] : [BedCautions.Dust]);
 
     /// <summary>The dose that brings a soil from one share of organic matter to another.</summary>
     /// <param name="analysis">What is known of the compost.</param>
@@ -166,6 +164,9 @@ public sealed record CompostDose : IFormattable, IDisplayable
 
     private AreaDensity PerArea(double kilogramsPerCubicMetre) =>
         AreaDensity.FromGramsPerSquareMeter(kilogramsPerCubicMetre * Boundary.Metres(Depth) * 1000);
+
+    private static bool IsAbove(ElectricConductivity salts, SaltLimit limit) =>
+        Boundary.DecisiemensPerMetre(salts) > Boundary.DecisiemensPerMetre(limit.High);
 
     private AreaDensity OfDry(MassFraction share) => PerArea(Analysis.DryKilogramsPerCubicMetre * Boundary.MassFraction(share));
 

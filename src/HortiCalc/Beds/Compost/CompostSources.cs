@@ -13,4 +13,7 @@ internal static class CompostSources
 
     public static readonly Source Colorado = new(
         "colorado-soil-lab", "Poor plant growth and salts", "Colorado State University Soil Testing Laboratory", null, "http://soiltestinglab.colostate.edu/articles.html");
+
+    public static readonly Source Missouri = new(
+        "missouri-compost-analysis", "Interpreting the results and recommendations of compost analysis, table 1", "University of Missouri Extension", null, "https://extension.missouri.edu/programs/soil-and-plant-testing-laboratory/spl-compost-analysis/");
 }

@@ -12,11 +12,11 @@ public static class SaltLimits
     private static readonly Source Arkansas = new(
         "arkansas-fsa6098-quoted", "Greenhouse and nursery substrates, FSA6098 (quoted)", "University of Arkansas", null, "https://www.spring-lake.net/blog/tag/substrates/");
 
-    private static readonly Source Missouri = new(
-        "missouri-compost-analysis", "Interpreting the results and recommendations of compost analysis, table 1", "University of Missouri Extension", null, "https://extension.missouri.edu/programs/soil-and-plant-testing-laboratory/spl-compost-analysis/");
-
     /// <summary>Compost above this is better not used.</summary>
     public static SaltLimit AvoidCompost { get; } = Of("compost to be avoided above", "", 8, 8, CompostSources.Washington);
+
+    /// <summary>What is desired of compost by the strictest of its extracts, one part to two of water.</summary>
+    public static SaltLimit Desired { get; } = Of("compost, desired below", "1 to 2", 1.5, 1.5, CompostSources.Missouri);
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<SaltLimit> Published { get; } = ValueList<SaltLimit>.Of(
@@ -29,9 +29,9 @@ public static class SaltLimits
         Of("mature compost", "", 3.5, 3.5, CompostSources.Course),
         Of("fresh container medium without fertiliser", "pour-through", 0.75, 0.75, Arkansas),
         Of("container medium, typical", "saturated medium", 0.5, 3, Arkansas),
-        Of("compost, desired below", "saturated paste", 4, 4, Missouri),
-        Of("compost, desired below", "1 to 1", 2.5, 2.5, Missouri),
-        Of("compost, desired below", "1 to 2", 1.5, 1.5, Missouri),
+        Of("compost, desired below", "saturated paste", 4, 4, CompostSources.Missouri),
+        Of("compost, desired below", "1 to 1", 2.5, 2.5, CompostSources.Missouri),
+        Desired,
     ]);
 
     private static SaltLimit Of(string subject, string extract, double low, double high, Source source) => new(

@@ -5,9 +5,9 @@ namespace HortiCalc.Mixes;
 
 /// <summary>Brings an amount to what people can measure with what they own, and says how far off that is.</summary>
 /// <remarks>
-/// A single measure is taken where one is near enough, the largest that is filled at least once before a part of a larger one; else two. Where even that is further off than the limit the amount is refused, with
-/// the best that could be done: make a larger batch, own a smaller spoon, or weigh. A powder is measured by a level spoon only with its bulk
-/// density, which differs between powders several fold (<see cref="PowderMeasures"/>).
+/// A single measure is taken where one is near enough, the largest that is filled at least once before a part of a larger one; else two. Where
+/// even that is further off than the limit the amount is refused, with the best that could be done: make a larger batch, own a smaller spoon, or
+/// weigh. A powder is measured by a level spoon only with its bulk density, which differs between powders several fold (<see cref="PowderMeasures"/>).
 /// </remarks>
 /// <example><code>
 /// PracticalAmount spoon = Measuring.Nearest(Volume.FromMilliliters(30), KitchenMeasures.Us, limit: Ratio.FromPercent(5));

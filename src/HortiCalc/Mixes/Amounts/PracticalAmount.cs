@@ -40,7 +40,7 @@ public sealed record PracticalAmount : IFormattable, IDisplayable
     public Ratio Error => Ratio.FromPercent(100 * ((Boundary.Litres(Measured) / Boundary.Litres(Wanted)) - 1));
 
     /// <summary>The amount in metric units and invariant culture.</summary>
-    /// <returns>For instance <c>2 US tablespoons (29.6 mL for 30 mL, 1.43 % too little)</c>.</returns>
+    /// <returns>For instance <c>1 US fluid ounce (29.6 mL for 30 mL, 1.42 % too little)</c>.</returns>
     public override string ToString() => ToString(null, null);
 
     /// <summary>The amount as one line of text.</summary>

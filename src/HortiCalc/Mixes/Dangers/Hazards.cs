@@ -29,6 +29,11 @@ public static class Hazards
         new DangerousPair(
             IngredientClass.Hypochlorite, IngredientClass.CleanerOrDisinfectant, "harmful vapours", MixCautions.NeverWithOthers),
         new DangerousPair(
+            IngredientClass.Hypochlorite,
+            IngredientClass.Pesticide,
+            "a reaction with some pesticides",
+            MixCautions.NeverWithPesticides),
+        new DangerousPair(
             IngredientClass.HydrogenPeroxide,
             IngredientClass.AceticAcid,
             "peracetic acid",

@@ -59,7 +59,8 @@ public static class MixIngredients
         "liquid-soap", "liquid soap", IngredientClass.Soap, IngredientClass.CleanerOrDisinfectant);
 
     /// <summary>Horticultural oil.</summary>
-    public static MixIngredient HorticulturalOil { get; } = new("horticultural-oil", "horticultural oil", IngredientClass.Oil);
+    public static MixIngredient HorticulturalOil { get; } = new(
+        "horticultural-oil", "horticultural oil", IngredientClass.Oil, IngredientClass.Pesticide);
 
     /// <summary>Vegetable oil from the kitchen.</summary>
     public static MixIngredient VegetableOil { get; } = new("vegetable-oil", "vegetable oil", IngredientClass.Oil);

@@ -85,13 +85,23 @@ public sealed record ContactRecord
 
     /// <summary>The concentrate and water for a batch at the low end of the record, or at the high end.</summary>
     /// <param name="total">The volume of the finished mix; more than 0.</param>
-    /// <param name="concentrate">The strength of the product, of the same ingredient; above the level.</param>
+    /// <param name="concentrate">
+    /// The strength of the product, above the level, counted as the record counts: of bleach the available chlorine, as
+    /// <see cref="HypochloriteLabel.Strength"/> gives it.
+    /// </param>
     /// <param name="atHighEnd">Whether the highest level printed is wanted.</param>
     /// <returns>Concentrate, water and strength.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The volume is not above 0, or the product is too weak.</exception>
-    /// <exception cref="ArgumentException">The product is by volume, or by mass without a density.</exception>
-    public MixBatch MakeUpTo(Volume total, Strength concentrate, bool atHighEnd) => Dilution.MakeUpTo(
-        total, concentrate, new StrengthPerVolume(atHighEnd ? High : Low, Guard.NotNull(concentrate).Ingredient));
+    /// <exception cref="ArgumentException">
+    /// The product is by volume, or by mass without a density, or is bleach that is not counted in available chlorine.
+    /// </exception>
+    public MixBatch MakeUpTo(Volume total, Strength concentrate, bool atHighEnd)
+    {
+        bool isBleach = Agent.Classes.Contains(IngredientClass.Hypochlorite);
+        StrengthPerVolume level = new(atHighEnd ? High : Low, isBleach ? Hypochlorite.Ingredient : Guard.NotNull(concentrate).Ingredient);
+        StrengthFigure.RequireSameIngredient(Guard.NotNull(concentrate), level, nameof(concentrate));
+        return Dilution.MakeUpTo(total, concentrate, level);
+    }
 
     /// <summary>The record in metric units and invariant culture.</summary>
     /// <returns>For instance <c>Fusarium oxysporum in water: 14 mg/L by household bleach for 6 min</c>.</returns>

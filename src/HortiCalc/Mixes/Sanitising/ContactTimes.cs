@@ -77,11 +77,7 @@ public static class ContactTimes
     ]);
 
     /// <summary>What seed treatment with chlorine and heat reaches.</summary>
-    public static Caution SeedSurfaceOnly { get; } = new(
-        "seed.surface-only",
-        CautionLevel.Note,
-        "Chlorine kills only what sits on the seed; hot water reaches inside, and kills the seed too when it is a little too hot.",
-        SanitisingSources.PathogensInside);
+    public static Caution SeedSurfaceOnly => MixCautions.SeedSurfaceOnly;
 
     /// <summary>The records for a use.</summary>
     /// <param name="use">The use.</param>

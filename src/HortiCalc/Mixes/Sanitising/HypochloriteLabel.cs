@@ -103,6 +103,20 @@ public sealed record HypochloriteLabel : IFormattable
     public static HypochloriteLabel Trade(Ratio percent, Density? density = null) =>
         new(HypochloriteBasis.TradePercent, percent, density);
 
+    /// <summary>A label in French chlorometric degrees, litres of chlorine gas that a litre of bleach gives off.</summary>
+    /// <remarks>
+    /// On bottles in France until 2001, and still in use elsewhere, as degrees chlorum too. Order of 23 July 1968, after Union des professeurs de
+    /// physique et de chimie: a litre of chlorine gas weighs 3.17 g.
+    /// </remarks>
+    /// <param name="degrees">The degrees as printed, such as 9, 12, 36 or 48; a plain number from above 0 to 100.</param>
+    /// <returns>The label, as trade per cent: 12 degrees are 38 g/L.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
+    public static HypochloriteLabel ChlorometricDegrees(double degrees)
+    {
+        Guard.Within(Guard.Positive(degrees, "degrees"), 0, 100, "degrees", nameof(degrees));
+        return new HypochloriteLabel(HypochloriteBasis.TradePercent, Ratio.FromPercent(degrees * GramsOfChlorinePerLitreAndDegree / 10));
+    }
+
     /// <summary>The custom of many charts: the label's per cent taken as grams of chlorine per 100 mL.</summary>
     /// <remarks>
     /// It leaves out both the density, about 1.08, and the factor 1.05 from hypochlorite to chlorine; for household bleach the
@@ -137,6 +151,9 @@ public sealed record HypochloriteLabel : IFormattable
     }
 
     private const double MilligramsPerLitreOfWater = 1_000_000;
+
+    // SanitisingSources.ChlorometricDegrees.
+    private const double GramsOfChlorinePerLitreAndDegree = 3.17;
 
     private double Fraction => Boundary.Fraction(Percent);
 

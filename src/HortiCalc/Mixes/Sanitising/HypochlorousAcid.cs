@@ -15,11 +15,13 @@ namespace HortiCalc.Mixes;
 /// </code></example>
 public static class HypochlorousAcid
 {
+    private const double LowestPh = 5;
+    private const double HighestPh = 10;
     private const double LowestPrinted = 7.40;
     private const double HighestPrinted = 7.60;
     private const string Meaning = "what the lowest and highest published constants, pKa 7.40 and 7.60, make of it";
 
-    private static readonly Domain Dilute = new("free chlorine in water without ammonia, with little salt", new DomainLimit("pH", 5, 10, ""));
+    private static readonly Domain Dilute = new("free chlorine in water without ammonia, with little salt", new DomainLimit("pH", LowestPh, HighestPh, ""));
 
     private static readonly Method Usgs = new(
         "hypochlorous.usgs", "hypochlorous acid by pKa 7.5692 (25 °C)", SanitisingSources.UsgsConstants, Dilute);
@@ -33,7 +35,7 @@ public static class HypochlorousAcid
         SanitisingSources.Morris,
         new Domain(
             "free chlorine in water without ammonia, with little salt",
-            new DomainLimit("pH", 5, 10, ""),
+            new DomainLimit("pH", LowestPh, HighestPh, ""),
             new DomainLimit("water", 5, 35, "°C")));
 
     /// <summary>The share of hypochlorous acid at 25 °C.</summary>
@@ -55,18 +57,19 @@ public static class HypochlorousAcid
     }
 
     /// <summary>The pH at which hypochlorous acid has a share, at 25 °C.</summary>
-    /// <param name="share">Above 0 and below 100 %, such that the pH is from 5 to 10.</param>
+    /// <param name="share">What pH 10 to 5 give: about 0.4 to 99.7 %.</param>
     /// <param name="constant">Which published constant.</param>
     /// <returns>The pH; half is at the pKa.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The share is outside what pH 5 to 10 give.</exception>
     public static Estimate<Ph> PhFor(Ratio share, HypochlorousConstant constant)
     {
-        double fraction = Guard.Between(Boundary.Fraction(share) * 100, 0, 100, "%", nameof(share)) / 100;
-        double logOdds = Math.Log10((1 / fraction) - 1);
         Method method = MethodOf(constant);
-        double pH = method.Require(Pka(constant, 25) + logOdds, "", "pH");
+        double pka = Pka(constant, 25);
+        double percent = Guard.Within(
+            Boundary.Fraction(share) * 100, Boundary.Fraction(Of(HighestPh, pka)) * 100, Boundary.Fraction(Of(LowestPh, pka)) * 100, "%", nameof(share));
+        double logOdds = Math.Log10((100 / percent) - 1);
         return new Estimate<Ph>(
-            new Ph(pH), method, new EstimateRange<Ph>(new Ph(LowestPrinted + logOdds), new Ph(HighestPrinted + logOdds), Meaning));
+            new Ph(Math.Clamp(pka + logOdds, LowestPh, HighestPh)), method, new EstimateRange<Ph>(new Ph(LowestPrinted + logOdds), new Ph(HighestPrinted + logOdds), Meaning));
     }
 
     /// <summary>The part of a level of free chlorine that is hypochlorous acid.</summary>

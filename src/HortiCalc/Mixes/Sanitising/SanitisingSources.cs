@@ -5,6 +5,13 @@ namespace HortiCalc.Mixes;
 /// <summary>The sources of what is said about chlorine in water and contact times.</summary>
 internal static class SanitisingSources
 {
+    public static readonly Source ChlorometricDegrees = new(
+        "chlorometric-degrees",
+        "Le degré chlorométrique",
+        "Union des professeurs de physique et de chimie",
+        null,
+        "http://national.udppc.asso.fr/index.php/espace-labo-sp-1127088026/preparation-tp-chimie/186-degre-chlorometrique");
+
     public static readonly Source UsgsConstants = new(
         "usgs-phreeqc-hypochlorous",
         "PHREEQC, database llnl.dat: log K of hypochlorous acid at 25 °C",

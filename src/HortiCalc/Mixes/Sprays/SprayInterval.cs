@@ -12,14 +12,16 @@ public sealed record SprayInterval
     /// <param name="days">The days of the source named; 1 or more.</param>
     /// <param name="strictestDays">The days of the strictest source; not fewer.</param>
     /// <param name="source">The source of <paramref name="days"/>.</param>
+    /// <param name="strictestSource">The source of <paramref name="strictestDays"/>; the same where there is one.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number of days is outside what is allowed.</exception>
-    public SprayInterval(IngredientClass first, IngredientClass second, int days, int strictestDays, Source source)
+    public SprayInterval(IngredientClass first, IngredientClass second, int days, int strictestDays, Source source, Source strictestSource)
     {
         First = Guard.Defined(first);
         Second = Guard.Defined(second);
         Days = Guard.AtLeast(days, 1);
         StrictestDays = Guard.AtLeast(strictestDays, days);
         Source = Guard.NotNull(source);
+        StrictestSource = Guard.NotNull(strictestSource);
     }
 
     /// <summary>One spray.</summary>
@@ -34,8 +36,11 @@ public sealed record SprayInterval
     /// <summary>The days of the strictest source.</summary>
     public int StrictestDays { get; }
 
-    /// <summary>The source.</summary>
+    /// <summary>The source of <see cref="Days"/>.</summary>
     public Source Source { get; }
+
+    /// <summary>The source of <see cref="StrictestDays"/>.</summary>
+    public Source StrictestSource { get; }
 
     /// <summary>The first day on which the other may be sprayed.</summary>
     /// <param name="last">The day of the last spray of either.</param>

@@ -12,7 +12,7 @@ public sealed record SprayLimit
     /// <summary>Describes a limit.</summary>
     /// <param name="subject">What is sprayed.</param>
     /// <param name="plants">On what; empty for any plant.</param>
-    /// <param name="above">Not above this temperature of the air, or <see langword="null"/>.</param>
+    /// <param name="above">Not at or above this temperature of the air, or <see langword="null"/>.</param>
     /// <param name="below">Not below this temperature of the air, or <see langword="null"/>.</param>
     /// <param name="notOnDryPlants">Whether plants short of water must not be sprayed.</param>
     /// <param name="source">Who says so.</param>

@@ -29,7 +29,7 @@ public static class SprayLimits
 
     /// <summary>How far oil and sulfur stay apart, in either order: two weeks by the University of California, a month by a seller.</summary>
     public static SprayInterval OilAndSulfurApart { get; } = new(
-        IngredientClass.Oil, IngredientClass.Sulfur, 14, 30, MixSources.CaliforniaOilAndSulfur);
+        IngredientClass.Oil, IngredientClass.Sulfur, 14, 30, MixSources.CaliforniaOilAndSulfur, SpraySources.LiquidSulfurSeller);
 
     /// <summary>The limits that forbid spraying an ingredient now.</summary>
     /// <param name="ingredient">What is sprayed.</param>

@@ -17,7 +17,21 @@ internal static class SpraySources
         "Sprayer calibration for nurseries: tree row volume",
         "Ohio State University Extension, in Nursery Management",
         null,
-        "https://www.nurserymag.com/news/bioworks-enews-sprayers-speed");
+        "https://www.nurserymag.com/news/bioworks-enews-sprayers");
+
+    public static readonly Source CornellTreeRowVolume = new(
+        "cornell-tree-row-volume",
+        "Tree Row Volume (Andrew Landers)",
+        "Cornell University, New York State Agricultural Experiment Station",
+        null,
+        "https://info.5y1.org/gallons-per-minute-psi-calculator_1_306331.html");
+
+    public static readonly Source NozzlesAndPumps = new(
+        "nozzles-and-pumps-slides",
+        "Nozzles and Pumps: nozzle performance",
+        "training slides",
+        null,
+        "http://slideplayer.com/slide/4179859/");
 
     public static readonly Source Drift = new(
         "epa-spray-drift",

@@ -7,7 +7,8 @@ namespace HortiCalc.Mixes;
 /// <summary>How much a sprayer really puts on an area, by the published field methods, with plain water.</summary>
 /// <remarks>
 /// Strip: spray a measured area, measure what it took. 1/128 acre: fluid ounces caught in the time of the course are gallons an acre. Nozzle: flow,
-/// speed and width. Boom: what one nozzle gives over a distance. All are exact arithmetic; tree rows by their size are a rule.
+/// speed and width. Boom: what one nozzle gives over a distance. All are exact arithmetic; tree rows by their size, and a nozzle at another
+/// pressure, are rules.
 /// </remarks>
 /// <example><code>
 /// Length course = SprayerCalibration.CourseFor128thAcre(Length.FromFeet(6));   // 56.7 ft
@@ -18,9 +19,24 @@ public static class SprayerCalibration
     private const double SquareMetresPer128thAcre = Boundary.SquareMetresPerAcre / 128;
     private const double GallonsPerAcreNursery = 10;
     private const double GallonsPerAcreOrchard = 40;
+    private const double GallonsPerThousandCubicFeetWellPruned = 0.7;
+    private const double GallonsPerThousandCubicFeetDense = 1;
+    private const double ThousandSquareFeetPerAcre = 43.56;
 
     private static readonly Method TreeRows = new(
         "tree-row-volume", "spray volume by the size of the trees", SpraySources.TreeRowVolume, new Domain("rows in full leaf, the sprayer well adjusted"));
+
+    private static readonly Method TreeRowFoliage = new(
+        "tree-row-volume.by-foliage",
+        "spray volume by the volume of the rows",
+        SpraySources.CornellTreeRowVolume,
+        new Domain("orchard rows in full leaf, sprayed dilute"));
+
+    private static readonly Method SquareRoot = new(
+        "nozzle-flow.by-pressure",
+        "flow with the square root of pressure",
+        SpraySources.NozzlesAndPumps,
+        new Domain("one nozzle, sprayed with water, at pressures that its maker allows"));
 
     /// <summary>The rate from water sprayed on a measured strip.</summary>
     /// <param name="sprayed">The water that the strip took; 0 or more.</param>
@@ -102,21 +118,83 @@ public static class SprayerCalibration
         return Duration.FromSeconds(metres / Guard.Positive(Boundary.MetresPerSecond(speed), "m/s", nameof(speed)));
     }
 
+    /// <summary>The flow of a nozzle at another pressure: four times the pressure for twice the flow.</summary>
+    /// <param name="flow">The flow that was measured or stands in the chart; 0 or more.</param>
+    /// <param name="pressure">The pressure of that flow; more than 0.</param>
+    /// <param name="other">The other pressure; more than 0.</param>
+    /// <returns>The flow times the root of the ratio of pressures. Measure it: a worn nozzle gives more.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what is allowed.</exception>
+    /// <example><code>
+    /// Estimate&lt;VolumeFlow&gt; flow = SprayerCalibration.FlowAtPressure(
+    ///     VolumeFlow.FromLitersPerMinute(1.2), Pressure.FromBars(3), Pressure.FromBars(2));   // 0.98 L/min
+    /// </code></example>
+    public static Estimate<VolumeFlow> FlowAtPressure(VolumeFlow flow, Pressure pressure, Pressure other)
+    {
+        double litresPerMinute = Guard.NotNegative(Boundary.LitresPerMinute(flow), "L/min", nameof(flow));
+        double from = Guard.Positive(Boundary.Kilopascals(pressure), "kPa", nameof(pressure));
+        double to = Guard.Positive(Boundary.Kilopascals(other), "kPa", nameof(other));
+        return new Estimate<VolumeFlow>(
+            VolumeFlow.FromLitersPerMinute(litresPerMinute * Math.Sqrt(to / from)), SquareRoot, cautions: [MixCautions.LabelDecides]);
+    }
+
+    /// <summary>The pressure at which a nozzle gives another flow; the inverse of <see cref="FlowAtPressure"/>.</summary>
+    /// <param name="flow">The flow that was measured or stands in the chart; more than 0.</param>
+    /// <param name="pressure">The pressure of that flow; more than 0.</param>
+    /// <param name="other">The other flow; more than 0.</param>
+    /// <returns>The pressure times the square of the ratio of flows. Outside what the maker allows, change the nozzle or the speed instead.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is not above 0.</exception>
+    public static Estimate<Pressure> PressureForFlow(VolumeFlow flow, Pressure pressure, VolumeFlow other)
+    {
+        double from = Guard.Positive(Boundary.LitresPerMinute(flow), "L/min", nameof(flow));
+        double kilopascals = Guard.Positive(Boundary.Kilopascals(pressure), "kPa", nameof(pressure));
+        double ratio = Guard.Positive(Boundary.LitresPerMinute(other), "L/min", nameof(other)) / from;
+        return new Estimate<Pressure>(Pressure.FromKilopascals(kilopascals * ratio * ratio), SquareRoot, cautions: [MixCautions.LabelDecides]);
+    }
+
+    /// <summary>The volume that the foliage of rows of trees takes up on an area: width by height by the length of the rows.</summary>
+    /// <param name="area">The area; 0 or more.</param>
+    /// <param name="width">The width of the trees across the row; more than 0.</param>
+    /// <param name="height">The height of their foliage, a bare stem left out; more than 0.</param>
+    /// <param name="rowSpacing">The distance between rows; more than 0.</param>
+    /// <returns>The tree row volume: each row is taken as one hedge.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what is allowed.</exception>
+    /// <example><code>
+    /// Volume foliage = SprayerCalibration.TreeRowVolume(
+    ///     Area.FromHectares(1), Length.FromMeters(1.5), Length.FromMeters(3), rowSpacing: Length.FromMeters(4));   // 11,250 m³
+    /// </code></example>
+    public static Volume TreeRowVolume(Area area, Length width, Length height, Length rowSpacing)
+    {
+        double squareMetres = Guard.NotNegative(Boundary.SquareMetres(area), "m²", nameof(area));
+        double widthMetres = Guard.Positive(Boundary.Metres(width), "m", nameof(width));
+        double heightMetres = Guard.Positive(Boundary.Metres(height), "m", nameof(height));
+        return Volume.FromCubicMeters(
+            widthMetres * heightMetres * squareMetres / Guard.Positive(Boundary.Metres(rowSpacing), "m", nameof(rowSpacing)));
+    }
+
     /// <summary>The spray volume for rows of trees by their size.</summary>
     /// <param name="width">The width of the trees across the row; more than 0.</param>
-    /// <param name="height">Their height; more than 0.</param>
+    /// <param name="height">The height of their foliage, a bare stem left out; more than 0.</param>
     /// <param name="rowSpacing">The distance between rows; more than 0.</param>
-    /// <param name="rule">The rule.</param>
-    /// <returns>10 or 40 times width by height over spacing in feet, as US gallons an acre.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length is not above 0.</exception>
+    /// <param name="rule">The rule. They differ by four times: nursery rows take 10, orchards 30 to 44 gal/acre for the same size.</param>
+    /// <returns>
+    /// For nursery and orchard, 10 or 40 times width by height over spacing in feet, as US gallons an acre; by foliage, 0.7 or 1 US gallon on
+    /// 1,000 cubic feet of <see cref="TreeRowVolume"/>.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">A length is not above 0, or the rule is not one of the defined ones.</exception>
     public static Estimate<VolumeRate> ForTreeRows(Length width, Length height, Length rowSpacing, TreeRowRule rule)
     {
         double widthFeet = Guard.Positive(Boundary.Metres(width), "m", nameof(width)) / Boundary.MetresPerFoot;
         double heightFeet = Guard.Positive(Boundary.Metres(height), "m", nameof(height)) / Boundary.MetresPerFoot;
         double spacingFeet = Guard.Positive(Boundary.Metres(rowSpacing), "m", nameof(rowSpacing)) / Boundary.MetresPerFoot;
-        double factor = Guard.Defined(rule) == TreeRowRule.Nursery ? GallonsPerAcreNursery : GallonsPerAcreOrchard;
+        (Method method, double gallonsPerAcre) = Guard.Defined(rule) switch
+        {
+            TreeRowRule.Nursery => (TreeRows, GallonsPerAcreNursery),
+            TreeRowRule.Orchard => (TreeRows, GallonsPerAcreOrchard),
+            TreeRowRule.WellPrunedOrchard => (TreeRowFoliage, GallonsPerThousandCubicFeetWellPruned * ThousandSquareFeetPerAcre),
+            _ => (TreeRowFoliage, GallonsPerThousandCubicFeetDense * ThousandSquareFeetPerAcre),
+        };
         return new Estimate<VolumeRate>(
-            VolumeRate.FromUsGallonsPerAcre(factor * widthFeet * heightFeet / spacingFeet), TreeRows, cautions: [MixCautions.LabelDecides]);
+            VolumeRate.FromUsGallonsPerAcre(gallonsPerAcre * widthFeet * heightFeet / spacingFeet), method, cautions: [MixCautions.LabelDecides]);
     }
 
     private static double SquareMetresPerSecond(Speed speed, Length width) =>

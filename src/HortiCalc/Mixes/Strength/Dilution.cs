@@ -127,16 +127,8 @@ public static class Dilution
     {
         Guard.NotNull(stock);
         Guard.NotNull(target);
-        RequireSameIngredient(stock, target);
-        double from = FigureOf(stock, nameof(stock));
-        double to = FigureOf(target, nameof(target));
-        if (stock.IsByVolume != target.IsByVolume)
-        {
-            throw new ArgumentException(
-                $"target was {target}; allowed: the basis of the concentrate, {stock}, or a density to turn one into the other.",
-                nameof(target));
-        }
-
+        double from = StrengthFigure.Of(stock, nameof(stock));
+        double to = StrengthFigure.Comparable(target, stock, nameof(target));
         if (!(to > 0 && to <= from))
         {
             throw new ArgumentOutOfRangeException(
@@ -153,7 +145,7 @@ public static class Dilution
     /// <exception cref="ArgumentException">The strength is by mass without a density.</exception>
     public static Strength StrengthOf(MixRatio ratio, Strength stock)
     {
-        FigureOf(Guard.NotNull(stock), nameof(stock));
+        StrengthFigure.Of(Guard.NotNull(stock), nameof(stock));
         return stock.Diluted(ratio);
     }
 
@@ -185,7 +177,7 @@ public static class Dilution
     {
         double totalLitres = Guard.Positive(Boundary.Litres(total), "L", nameof(total));
         double share = Guard.Positive(Boundary.MassFraction(Guard.NotNull(powder).Share), "", nameof(powder));
-        RequireSameIngredient(powder, Guard.NotNull(target));
+        StrengthFigure.RequireSameIngredient(Guard.NotNull(target), powder, nameof(target));
         return Mass.FromGrams(totalLitres * Boundary.MilligramsPerLitre(target.Concentration) / 1000 / share);
     }
 
@@ -306,18 +298,4 @@ public static class Dilution
         Volume.FromLiters(concentrateLitres),
         Volume.FromLiters(waterLitres),
         stock is null ? null : StrengthOf(ratio, stock));
-
-    private static void RequireSameIngredient(Strength concentrate, Strength target)
-    {
-        if (concentrate.Ingredient != target.Ingredient)
-        {
-            throw new ArgumentException(
-                $"target counts '{target.Ingredient}'; allowed: the ingredient that the concentrate counts, '{concentrate.Ingredient}'.",
-                nameof(target));
-        }
-    }
-
-    private static double FigureOf(Strength strength, string parameter) => strength.ScaledFigure ?? throw new ArgumentException(
-        $"{parameter} was {strength} without a density; allowed: by volume, as mass per volume, or by mass with the density of the liquid.",
-        parameter);
 }

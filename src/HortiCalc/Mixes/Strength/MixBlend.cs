@@ -56,8 +56,13 @@ public sealed record MixBlend : IFormattable, IDisplayable
     public string ToString(string? format, IFormatProvider? formatProvider)
     {
         TextStyle style = TextStyle.Parse(format, formatProvider);
-        return $"{QuantityText.Of(Present, style)} with {QuantityText.Of(Concentrate, style)} of concentrate and "
-            + $"{QuantityText.Of(Water, style)} of water make {QuantityText.Of(Total, style)}; {Strength.ToString(style.Format, style.Culture)}";
+        string[] added =
+        [
+            .. Boundary.Litres(Concentrate) > 0 ? (string[])[$"{QuantityText.Of(Concentrate, style)} of concentrate"] : [],
+            .. Boundary.Litres(Water) > 0 ? (string[])[$"{QuantityText.Of(Water, style)} of water"] : [],
+        ];
+        string with = added.Length == 0 ? "nothing" : string.Join(" and ", added);
+        return $"{QuantityText.Of(Present, style)} with {with} make {QuantityText.Of(Total, style)}; {Strength.ToString(style.Format, style.Culture)}";
     }
 
     DisplayBlock IDisplayable.ToDisplay(TextStyle style) => new($"{QuantityText.Of(Total, style)} of mix")

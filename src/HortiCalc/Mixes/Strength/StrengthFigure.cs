@@ -12,16 +12,21 @@ internal static class StrengthFigure
     /// <summary>The number, where the strength counts what another counts on the same basis.</summary>
     public static double Comparable(Strength strength, Strength other, string parameter)
     {
+        RequireSameIngredient(strength, other, parameter);
+        return strength.IsByVolume == other.IsByVolume
+            ? Of(strength, parameter)
+            : throw new ArgumentException(
+                $"{parameter} was {strength}; allowed: the basis of {other}, or a density to turn one into the other.", parameter);
+    }
+
+    /// <summary>Refuses a strength that counts something else than another one.</summary>
+    public static void RequireSameIngredient(Strength strength, Strength other, string parameter)
+    {
         if (strength.Ingredient != other.Ingredient)
         {
             throw new ArgumentException(
                 $"{parameter} counts '{strength.Ingredient}'; allowed: what the other strength counts, '{other.Ingredient}'.", parameter);
         }
-
-        return strength.IsByVolume == other.IsByVolume
-            ? Of(strength, parameter)
-            : throw new ArgumentException(
-                $"{parameter} was {strength}; allowed: the basis of {other}, or a density to turn one into the other.", parameter);
     }
 
     /// <summary>A strength of the same ingredient and basis with another number.</summary>
