@@ -34,7 +34,7 @@ public class PfProperties
     [InlineData(double.NaN)]
     public void OfPf_OutsideTheScale_IsRefused(double pf)
     {
-        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>("pf", () => RetentionPoint.OfPf(pf, Ratio.Zero));
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(nameof(pf), () => RetentionPoint.OfPf(pf, Ratio.Zero));
 
         Assert.Contains("from 0 to 7", refused.Message, StringComparison.Ordinal);
     }
