@@ -15,6 +15,7 @@ public class HazardTests
     [Theory]
     [InlineData("vinegar", "chlorine gas")]
     [InlineData("citric-acid", "chlorine gas")]
+    [InlineData("nitric-acid", "chlorine gas")]
     [InlineData("ammonia", "chloramine")]
     [InlineData("ammonium-fertiliser", "chloramine")]
     [InlineData("rubbing-alcohol", "chloroform")]
@@ -55,6 +56,15 @@ public class HazardTests
     [Fact]
     public void Of_PeroxideAndVinegar_FindsPeraceticAcid() => Assert.Equal(
         "hydrogen peroxide + vinegar: peracetic acid", Assert.Single(Hazards.Of(MixIngredients.Vinegar, MixIngredients.HydrogenPeroxide)).ToString());
+
+    /// <summary>An acid brings its salt: calcium falls out of a stock with phosphoric or sulfuric acid, not with nitric.</summary>
+    [Fact]
+    public void OfStock_CalciumAndAnAcid_GoesByTheSaltOfTheAcid()
+    {
+        Assert.Equal("calcium phosphate", Assert.Single(Hazards.OfStock(MixIngredients.CalciumNitrate, MixIngredients.PhosphoricAcid)).Pair.Result);
+        Assert.Equal("gypsum", Assert.Single(Hazards.OfStock(MixIngredients.CalciumNitrate, MixIngredients.SulfuricAcid)).Pair.Result);
+        Assert.Empty(Hazards.OfStock(MixIngredients.CalciumNitrate, MixIngredients.NitricAcid));
+    }
 
     [Fact]
     public void Of_PeroxideAndCitricAcid_FindsNothing() => Assert.Empty(Hazards.Of(MixIngredients.CitricAcid, MixIngredients.HydrogenPeroxide));

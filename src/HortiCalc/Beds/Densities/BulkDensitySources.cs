@@ -117,13 +117,6 @@ internal static class BulkDensitySources
         null,
         "http://www.earthhaulers.com/faqs.html");
 
-    public static readonly Source LandscapersDepot = new(
-        "landscape-depot-new-england",
-        "Mulch, soil and stone amounts",
-        "landscape supplier (US)",
-        null,
-        "https://landscapersdepot.com/mulch-soil-stone-calculator/");
-
     public static readonly Source WeightPage = new(
         "topsoil-weight-page",
         "How much does a yard of topsoil weigh",

@@ -22,12 +22,6 @@ public static class LayerAdvices
     private static readonly Source BuffaloRiver = new(
         "compost-producer-council-guide", "Flowers and vegetables, after the use guidelines of the US Composting Council", "compost producer (US)", null, "https://buffalorivercompost.com/project/flowers-veg/");
 
-    private static readonly Source Agriscape = new(
-        "soil-yard-compost-rates", "Typical compost application rates", "soil yard (US)", null, "http://www.agriscapesoils.com/calculate.html");
-
-    private static readonly Source Behrens = new(
-        "landscape-yard-ohio", "Coverage: general guidelines", "landscape yard (US)", null, "http://behrenslandscape.com/mulch-calculator/");
-
     private static readonly Source NorthCarolina = new(
         "north-carolina-compost-use", "Compost use guidelines for gardens, landscapes, and small farms", "North Carolina Department of Agriculture and Consumer Services", null, "https://digital.ncdcr.gov/documents/detail/3689414");
 
@@ -47,12 +41,6 @@ public static class LayerAdvices
         new LayerAdvice(
             "new gardens", Length.FromCentimeters(2.5), Length.FromCentimeters(4), Length.FromCentimeters(15), Length.FromCentimeters(20), Cardwell),
         Of("flowers and vegetables", 1, 2, 6, 8, BuffaloRiver),
-        Of("new grass", 3, 4, 4, 6, Agriscape),
-        Of("lawn maintenance", 0.125, 0.5, null, null, Agriscape),
-        Of("planting bed preparation", 4, 6, 6, 10, Agriscape),
-        Of("mulch round trees and shrubs", 3, 4, null, null, Agriscape),
-        Of("mulch renewed", 1, 2, null, null, Behrens),
-        Of("mulch on new beds", 3, 4, null, null, Behrens),
         Of("sandy soil", 1, 2, null, null, BulkDensitySources.EarthSystems),
         Of("loam soil", 1, 1, null, null, BulkDensitySources.EarthSystems),
         Of("heavy clay soil", 3, 3, null, null, BulkDensitySources.EarthSystems),

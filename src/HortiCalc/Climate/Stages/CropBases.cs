@@ -55,13 +55,6 @@ internal static class CropBases
         null,
         "http://www.omafra.gov.on.ca/english/crops/pub811/1gddchu.htm");
 
-    private static readonly Source Consultant = new(
-        "consultant-bases",
-        "Growing degree day calculator",
-        "Crop consultant",
-        null,
-        "http://www.asihiyield.com/gdd-calc");
-
     private static readonly Source OklahomaCotton = new(
         "oklahoma-cotton-base",
         "Utilizing heat units in Oklahoma cotton production",
@@ -116,9 +109,6 @@ internal static class CropBases
         Base(StageSubject.Crop, "Cereals", BetweenCelsius(0, null), DegreeDayMethod.SimpleAverage, UpperCutoff.None, Ontario),
         Base(StageSubject.Crop, "Alfalfa", BetweenCelsius(5, null), null, UpperCutoff.None, Ontario),
         Base(StageSubject.Crop, "Canola", BetweenCelsius(5, null), null, UpperCutoff.None, Ontario),
-        Base(StageSubject.Crop, "Alfalfa", Between(40, 86), DegreeDayMethod.ClampedAverage, UpperCutoff.Horizontal, Consultant),
-        Base(StageSubject.Crop, "Winter wheat", Between(40, 86), DegreeDayMethod.ClampedAverage, UpperCutoff.Horizontal, Consultant),
-        Base(StageSubject.Crop, "Sorghum", Between(50, 86), DegreeDayMethod.ClampedAverage, UpperCutoff.Horizontal, Consultant),
         Base(StageSubject.Crop, "Cotton", Between(60, null), DegreeDayMethod.SimpleAverage, UpperCutoff.None, OklahomaCotton),
         Base(StageSubject.Crop, "Cotton", Between(60, null), DegreeDayMethod.SingleTriangle, UpperCutoff.None, Beltwide),
         Base(StageSubject.Crop, "Cucumber", Between(60, 90), DegreeDayMethod.MaximumOnly, UpperCutoff.Intermediate, CucumberTrial),

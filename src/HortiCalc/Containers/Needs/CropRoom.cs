@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -6,7 +7,7 @@ namespace HortiCalc.Containers;
 
 /// <summary>How much room one source gives a crop: a depth, a volume, a diameter, or plants to a container.</summary>
 /// <remarks>Immutable; equal when all members are equal. A member is <see langword="null"/> where the source prints none.</remarks>
-public sealed record CropRoom
+public sealed record CropRoom : IFormattable
 {
     /// <summary>Holds a printed row.</summary>
     /// <param name="crop">The crop or the group, as printed.</param>
@@ -86,7 +87,15 @@ public sealed record CropRoom
 
     /// <summary>The row in metric units and invariant culture.</summary>
     /// <returns>For instance <c>carrots: 22.9 cm to 45.7 cm deep [...]</c>.</returns>
-    public override string ToString() => $"{Crop}: {string.Join(", ", Parts())} [{Source}]";
+    public override string ToString() => ToString(null, null);
+
+    /// <summary>The row as one line of text.</summary>
+    /// <param name="format"><c>M</c> or nothing for metric units, <c>U</c> for US customary ones.</param>
+    /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
+    /// <returns>The crop, what is printed of it, and the source.</returns>
+    /// <exception cref="FormatException">The format is another one.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) =>
+        $"{Crop}: {string.Join(", ", Parts(TextStyle.Parse(format, formatProvider)))} [{Source}]";
 
     private static Length? Kept(Length? length, string parameter)
     {
@@ -96,17 +105,18 @@ public sealed record CropRoom
         return HouseUnits.Normalise(given);
     }
 
-    private static string Text(IQuantity quantity) => Display.QuantityText.Of(quantity, Display.TextStyle.Default);
+    private static string Range(object low, object? high, TextStyle style) =>
+        high is null ? QuantityText.Of(low, style) : $"{QuantityText.Of(low, style)} to {QuantityText.Of(high, style)}";
 
-    private IEnumerable<string> Parts()
+    private IEnumerable<string> Parts(TextStyle style)
     {
         if (Depth is { } depth)
-            yield return $"{Text(depth)}{(DepthHigh is { } high ? $" to {Text(high)}" : "")} deep";
+            yield return $"{Range(depth, DepthHigh, style)} deep";
         if (Diameter is { } across)
-            yield return $"{Text(across)} across";
+            yield return $"{QuantityText.Of(across, style)} across";
         if (Volume is { } volume)
-            yield return $"{Text(volume)}{(VolumeHigh is { } largest ? $" to {Text(largest)}" : "")}";
+            yield return Range(volume, VolumeHigh, style);
         if (Plants is { } plants)
-            yield return $"{Guard.Number(plants)}{(PlantsHigh is { } most ? $" to {Guard.Number(most)}" : "")} plants";
+            yield return $"{Range(plants, PlantsHigh, style)} {((PlantsHigh ?? plants) == 1 ? "plant" : "plants")}";
     }
 }

@@ -31,4 +31,10 @@ internal static class CropRoomSources
 
     public static Source Illinois { get; } = new(
         "illinois-vegetable-pots", "Minimum pot diameter for vegetables", "University of Illinois Extension column, re-posted", null, "https://www.coquenexus5.com/tag/experimenting");
+
+    public static Source IllinoisColumn { get; } = new(
+        "illinois-homeowners-column", "The Homeowners Column: Contain your enthusiasm for vegetable gardening", "University of Illinois Extension", 2011, "https://web.extension.illinois.edu/cfiv/homeowners/110413.html");
+
+    public static Source FrenchPlanters { get; } = new(
+        "french-planter-dimensions", "Planters: choosing the dimensions (Bacs à plantes)", "garden advice site (France)", null, "https://jardiner-bio.info/bacs-a-plantes-choisir-les-dimensions-ideales-pour-une-croissance-optimale");
 }

@@ -76,6 +76,22 @@ public static class CropRooms
         Across(CropRoomSources.Illinois, "carrot", 12),
         Across(CropRoomSources.Illinois, "herbs and flowers", 12),
         Across(CropRoomSources.Illinois, "greens", 10),
+        Plants(CropRoomSources.IllinoisColumn, "tomato, most", 3, null, null),
+        Plants(CropRoomSources.IllinoisColumn, "parsley", 0.5, 1, null),
+        Plants(CropRoomSources.IllinoisColumn, "cabbage", 1, 1, null),
+        Plants(CropRoomSources.IllinoisColumn, "cucumber, bush kinds", 1, 2, null),
+        Plants(CropRoomSources.IllinoisColumn, "green beans", 1, 2, 3),
+        Plants(CropRoomSources.IllinoisColumn, "leaf lettuce", 1, 4, 6),
+        Litres("cherry tomato", 15, 20, 1, null),
+        Litres("pepper", 20, 30, 1, null),
+        Litres("lettuce", 10, 15, 3, 4),
+        new CropRoom("strawberries", CropRoomSources.FrenchPlanters, depth: Length.FromCentimeters(15)),
+        new CropRoom(
+            "small shrubs: box, bay",
+            CropRoomSources.FrenchPlanters,
+            diameter: Length.FromCentimeters(40),
+            volume: Volume.FromLiters(40),
+            volumeHigh: Volume.FromLiters(70)),
     ]);
 
     /// <summary>The rows whose crop or group names a word.</summary>
@@ -101,6 +117,14 @@ public static class CropRooms
 
     private static CropRoom Plants(Source source, string crop, double? gallons, int? plants, int? most) =>
         new(crop, source, volume: gallons is { } volume ? Volume.FromUsGallons(volume) : null, plants: plants, plantsHigh: most);
+
+    private static CropRoom Litres(string crop, double low, double high, int plants, int? most) => new(
+        crop,
+        CropRoomSources.FrenchPlanters,
+        volume: Volume.FromLiters(low),
+        plants: plants,
+        plantsHigh: most,
+        volumeHigh: Volume.FromLiters(high));
 
     private static CropRoom Across(Source source, string crop, double inches) => new(crop, source, diameter: Length.FromInches(inches));
 }

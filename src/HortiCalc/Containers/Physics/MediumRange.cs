@@ -79,7 +79,8 @@ public sealed record MediumRange
     /// <returns>For instance <c>air space, most mixes: 10 to 30 % of the volume [...]</c>.</returns>
     public override string ToString()
     {
-        string high = High is { } most ? $" to {Guard.Number(Boundary.Fraction(most) * 100)}" : " or more";
+        string share = Guard.Number(Boundary.Fraction(Low) * 100)
+            + (High is { } most ? $" to {Guard.Number(Boundary.Fraction(most) * 100)} %" : " % or more");
         string words = Property switch
         {
             MediumProperty.TotalPorosity => "total porosity",
@@ -89,6 +90,6 @@ public sealed record MediumRange
             MediumProperty.WaterBufferingCapacity => "water buffering capacity",
             _ => "available water",
         };
-        return $"{words}, {Conditions}: {Guard.Number(Boundary.Fraction(Low) * 100)}{high} % of the {(Basis == ShareBasis.OfPores ? "pores" : "volume")} [{Source}]";
+        return $"{words}, {Conditions}: {share} of the {(Basis == ShareBasis.OfPores ? "pores" : "volume")} [{Source}]";
     }
 }

@@ -1,3 +1,4 @@
+using HortiCalc.Display;
 using HortiCalc.Evidence;
 using HortiCalc.Units;
 using UnitsNet;
@@ -14,7 +15,7 @@ namespace HortiCalc.Containers;
 /// NurseryClass? sold = NurseryClass.Of(pot.BrimVolume);
 /// Console.WriteLine(sold?.Name);   // #1
 /// </code></example>
-public sealed record NurseryClass
+public sealed record NurseryClass : IFormattable
 {
     /// <summary>Describes a class.</summary>
     /// <param name="name">Its name: <c>#1</c>.</param>
@@ -61,11 +62,20 @@ public sealed record NurseryClass
         return All.FirstOrDefault(one => litres >= Boundary.Litres(one.Low) && litres <= Boundary.Litres(one.High));
     }
 
-    /// <summary>The class in invariant culture.</summary>
-    /// <returns>For instance <c>#1: 2.491 to 4.113 L</c>.</returns>
-    public override string ToString() => $"{Name}: {Rounded(Low)} to {Rounded(High)} L";
+    /// <summary>The class in metric units and invariant culture.</summary>
+    /// <returns>For instance <c>#1: 2.49 L to 4.11 L</c>.</returns>
+    public override string ToString() => ToString(null, null);
 
-    private static string Rounded(Volume volume) => Guard.Number(Math.Round(Boundary.Litres(volume), 3, MidpointRounding.AwayFromZero));
+    /// <summary>The class as one line of text.</summary>
+    /// <param name="format"><c>M</c> or nothing for metric units, <c>U</c> for US customary ones.</param>
+    /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
+    /// <returns>The name and the two ends.</returns>
+    /// <exception cref="FormatException">The format is another one.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider)
+    {
+        TextStyle style = TextStyle.Parse(format, formatProvider);
+        return $"{Name}: {QuantityText.Of(Low, style)} to {QuantityText.Of(High, style)}";
+    }
 
     private static NurseryClass Row(string name, double lowCubicInches, double highCubicInches) =>
         new(name, Volume.FromCubicInches(lowCubicInches), Volume.FromCubicInches(highCubicInches));

@@ -10,7 +10,7 @@ namespace HortiCalc.Containers;
 /// Old books give rates "for thirty-twos" and the like. As printed in 1878; the twos, 10 inches after the fours of 15, break the order and are likely a misprint: other lists have 16
 /// to 18 inches. Immutable; equal when all members are equal.
 /// </remarks>
-public sealed record PotCast
+public sealed record PotCast : IFormattable
 {
     /// <summary>Describes a size.</summary>
     /// <param name="name">Its name.</param>
@@ -50,9 +50,17 @@ public sealed record PotCast
     /// <summary>Across the brim.</summary>
     public Length Diameter { get; }
 
-    /// <summary>The size in invariant culture.</summary>
+    /// <summary>The size in metric units and invariant culture.</summary>
     /// <returns>For instance <c>thirty-twos: 15.2 cm across</c>.</returns>
-    public override string ToString() => $"{Name}: {QuantityText.Of(Diameter, TextStyle.Default)} across";
+    public override string ToString() => ToString(null, null);
+
+    /// <summary>The size as one line of text.</summary>
+    /// <param name="format"><c>M</c> or nothing for metric units, <c>U</c> for US customary ones.</param>
+    /// <param name="formatProvider">The culture, or <see langword="null"/> for the invariant one.</param>
+    /// <returns>The name and the diameter.</returns>
+    /// <exception cref="FormatException">The format is another one.</exception>
+    public string ToString(string? format, IFormatProvider? formatProvider) =>
+        $"{Name}: {QuantityText.Of(Diameter, TextStyle.Parse(format, formatProvider))} across";
 
     private static PotCast Row(string name, int? pots, double inches) => new(name, pots, Length.FromInches(inches));
 }

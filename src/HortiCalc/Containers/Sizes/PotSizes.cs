@@ -97,6 +97,19 @@ public static class PotSizes
     private static readonly Source Bamboo = new(
         "uk-container-symbols", "Container sizes: symbols C and P", "plant nursery (UK)", null, "http://www.gohelios.co.uk/bamboo_size_container.aspx");
 
+    private static readonly Source JapaneseNumbers = new(
+        "japanese-go-sizes", "Sizes of pots in gō and the soil they take (in Japanese)", "gardening site (Japan)", null, "https://1gardening.net/51246286");
+
+    private static readonly Source NevadaQuarts = new(
+        "nevada-pot-quarts", "How much soil do I need, tip 1026", "nursery (US, Nevada)", 2006, "http://nevadagardens.com/StarNursery/page01/Tip%201026.htm");
+
+    private static readonly Source TradePots = new(
+        "trade-pots-listed",
+        "Nursery container volumes, a maker's list quoted",
+        "grower forum (US)",
+        null,
+        "https://davesgarden.com/community/forums/t/1290516/");
+
     private static readonly Source Polish = new(
         "polish-container-symbols",
         "What P and C with a number mean (Co oznaczają P i C przy nazwie donicy)",
@@ -159,6 +172,18 @@ public static class PotSizes
         new PotSize("12 go", Volume.FromLiters(13), JapaneseSoil, volumeHigh: Volume.FromLiters(15)),
         .. Litres(JapaneseGuide, ("3 go", 0.3), ("5 go", 1), ("7 go", 3)),
         .. Gallons(SmallPots, ("4 in", 0.125), ("5 to 6 in", 0.25), ("7 to 8 in", 1)),
+        .. Litres(
+            JapaneseNumbers,
+            ("1 go", 0.02), ("2 go", 0.06), ("3 go", 0.3), ("4 go", 0.6), ("5 go", 1.3), ("6 go", 2.2), ("7 go", 3.5), ("8 go", 5.2), ("9 go", 7.8)),
+        new PotSize("65 cm trough", Volume.FromLiters(12), JapaneseNumbers, volumeHigh: Volume.FromLiters(14)),
+        .. (((string Name, double CubicFeet)[])[("3.5 in", 0.007), ("4 in", 0.016), ("6 in", 0.042)])
+            .Select(size => new PotSize(size.Name, Volume.FromCubicFeet(size.CubicFeet), NevadaQuarts)),
+        .. (((string Name, double Quarts)[])
+            [("8 in", 3), ("10 in", 5), ("12 in", 12), ("14 in", 18), ("16 in", 22), ("20 in", 28), ("24 in", 36), ("30 in", 72), ("36 in", 96)])
+            .Select(size => new PotSize(size.Name, Volume.FromUsQuarts(size.Quarts), NevadaQuarts)),
+        .. Gallons(
+            TradePots,
+            ("#1", 0.75), ("#2", 1.6), ("#3", 2.8), ("#3 squat", 2.8), ("#3 full", 3), ("#5", 4.1), ("#5 squat", 4.86), ("#7", 6.2), ("#15", 14.35), ("#25", 25.7)),
     ]);
 
     /// <summary>All of them, source by source.</summary>

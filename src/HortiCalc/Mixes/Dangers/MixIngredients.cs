@@ -28,7 +28,7 @@ public static class MixIngredients
     /// <summary>Citric acid.</summary>
     public static MixIngredient CitricAcid { get; } = new("citric-acid", "citric acid", IngredientClass.Acid);
 
-    /// <summary>Sulfuric acid as a concentrate, battery acid among it.</summary>
+    /// <summary>Sulfuric acid as a concentrate, battery acid among it; for licensed or trained users only.</summary>
     public static MixIngredient SulfuricAcid { get; } = new(
         "sulfuric-acid",
         "sulfuric acid",

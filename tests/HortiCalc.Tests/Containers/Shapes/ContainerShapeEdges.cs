@@ -1,3 +1,4 @@
+using System.Globalization;
 using HortiCalc.Containers;
 using HortiCalc.Json;
 using UnitsNet;
@@ -57,7 +58,8 @@ public class ContainerShapeEdges
         string? Name(double cubicInches) => NurseryClass.Of(Volume.FromCubicInches(cubicInches))?.Name;
 
         Assert.Equal(["#1", "#1", null, "#2", null, "#3", "#5", null], new[] { 152.001, 250.999, 251.001, 400, 550, 700, 1241.999, 1243 }.Select(Name));
-        Assert.Equal("#1: 2.491 to 4.113 L", NurseryClass.All[0].ToString());
+        Assert.Equal("#1: 2.49 L to 4.11 L", NurseryClass.All[0].ToString());
+        Assert.Equal("#1: 0.658 gal (US) to 1.09 gal (US)", NurseryClass.All[0].ToString("U", null));
         Assert.Throws<ArgumentOutOfRangeException>("volume", () => NurseryClass.Of(Volume.Zero));
         Assert.Throws<ArgumentOutOfRangeException>("high", () => new NurseryClass("x", Volume.FromLiters(2), Volume.FromLiters(1)));
         Assert.Throws<ArgumentOutOfRangeException>("low", () => new NurseryClass("x", Volume.Zero, Volume.FromLiters(1)));
@@ -88,7 +90,7 @@ public class ContainerShapeEdges
 
         Assert.Equal(2.5, three.ToEstimate().Range!.High.UsGallons, 1e-9);
         Assert.Contains("to", three.ToString(), StringComparison.Ordinal);
-        Assert.Equal(2.5, PotSizes.Spread("#3")!.High.UsGallons, 1e-9);
+        Assert.Equal(2.8, PotSizes.Spread("#3")!.High.UsGallons, 1e-9);
         Assert.Null(PotSizes.Named("us-true-volumes", "#3").ToEstimate().Range);
         Assert.Throws<ArgumentOutOfRangeException>("volumeHigh", () => new PotSize("x", Volume.FromLiters(2), three.Source, volumeHigh: Volume.FromLiters(1)));
         Assert.Throws<ArgumentOutOfRangeException>(
@@ -102,6 +104,38 @@ public class ContainerShapeEdges
         Assert.Equal(PotSizes.OfName("#1").Min(size => size.Volume.Liters), PotSizes.Spread("#1")!.Low.Liters, 1e-12);
         Assert.Equal(PotSizes.OfName("#1").Max(size => size.Volume.Liters), PotSizes.Spread("#1")!.High.Liters, 1e-12);
         Assert.Null(PotSizes.Spread("no such pot"));
+    }
+
+    [Fact]
+    public void Range_OfALeastAlone_SaysSo()
+    {
+        MediumRange least = MediumRanges.Of(MediumProperty.AirSpace).First(range => range.High is null);
+
+        Assert.StartsWith("air space, container media, after draining: 10 % or more of the volume [", least.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("air space, container media: 10 to 25 % of the volume [", MediumRanges.All[0].ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sizes_NumberedInJapan_DisagreeToo()
+    {
+        Assert.Equal(1, PotSizes.Spread("5 go")!.Low.Liters, 1e-12);
+        Assert.Equal(1.3, PotSizes.Spread("5 go")!.High.Liters, 1e-12);
+    }
+
+    [Fact]
+    public void Lines_OfSizesAndRooms_ComeInEitherUnits()
+    {
+        PotCast thirtyTwos = PotCast.All.Single(cast => cast.PotsPerCast == 32);
+        Assert.Equal("thirty-twos: 15.2 cm across", thirtyTwos.ToString());
+        Assert.Equal("thirty-twos: 6 in across", thirtyTwos.ToString("U", null));
+
+        CropRoom lettuce = CropRooms.Naming("leaf lettuce").Single(row => row.Source.Key == "illinois-homeowners-column");
+        Assert.StartsWith("leaf lettuce: 3.79 L, 4 to 6 plants [", lettuce.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("leaf lettuce: 1 gal (US), 4 to 6 plants [", lettuce.ToString("U", null), StringComparison.Ordinal);
+
+        CropRoom alone = new("x", lettuce.Source, depth: Length.FromInches(9), depthHigh: Length.FromInches(18), plants: 1);
+        Assert.StartsWith("x: 22,9 cm to 45,7 cm deep, 1 plant [", alone.ToString("M", CultureInfo.GetCultureInfo("de-DE")), StringComparison.Ordinal);
+        Assert.Throws<FormatException>(() => alone.ToString("Q", null));
     }
 
     [Fact]
