@@ -134,7 +134,7 @@ public class RoundShapeTests
         Assert.StartsWith("manure: 16 % of the organic nitrogen in 84 days [", manure.ToString(), StringComparison.Ordinal);
         Assert.StartsWith("municipal compost: 13 % to 23 % of the total nitrogen in 1,092 days to 1,456 days [", NitrogenShares.Published[^1].ToString(), StringComparison.Ordinal);
         Assert.StartsWith("new lawns: 2.54 cm to 5.08 cm, worked in to 12.7 cm to 17.8 cm [", LayerAdvices.Published.Single(advice => advice.Use == "new lawns").ToString(), StringComparison.Ordinal);
-        Assert.StartsWith("mulch renewed: 2.54 cm to 5.08 cm [", LayerAdvices.Published.Single(advice => advice.Use == "mulch renewed").ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("existing vegetable or flower beds: 5.08 cm to 10.2 cm [", LayerAdvices.Published.Single(advice => advice.Use == "existing vegetable or flower beds").ToString(), StringComparison.Ordinal);
         Assert.StartsWith("saline soil: 4 dS/m [", SaltLimits.Published[2].ToString(), StringComparison.Ordinal);
         Assert.StartsWith("soil, compost and bark: 10 % bought on top [", SettlingRanges.Published[0].ToString(), StringComparison.Ordinal);
         Assert.StartsWith("organic container mix: 0 % to 40 % of the volume lost in 731 days [", SettlingRanges.Published[4].ToString(), StringComparison.Ordinal);
