@@ -6,7 +6,7 @@ namespace HortiCalc.Soil;
 internal static class SoilWaterSources
 {
     /// <summary>
-    /// The equations and table 3 are confirmed by transcriptions in open programs; the osmotic equation and its 36 kPa rest on memory and are named
+    /// The equations and table 3 agree with how open programs write them down; the osmotic equation and its 36 kPa rest on memory and are named
     /// as such where they are used.
     /// </summary>
     public static readonly Source SaxtonRawls = new(
